@@ -1,0 +1,35 @@
+package counterset.ask;
+
+/**
+ * A token of an ask.
+ *
+ * @param text as written
+ * @param key the text as the vocabulary knows it: lower case, without a plural ending
+ * @param start the offset of its first character
+ * @param end the offset after its last character
+ */
+record Token(Kind kind, String text, String key, int start, int end) {
+
+  enum Kind {
+    WORD,
+    NUMBER,
+    BREAK,
+    SYMBOL,
+    END
+  }
+
+  static final Token NONE = new Token(Kind.END, "", "", 0, 0);
+
+  boolean isNumber() {
+    return kind == Kind.NUMBER;
+  }
+
+  boolean isWord() {
+    return kind == Kind.WORD;
+  }
+
+  /** Whether the word is written with a plural ending. */
+  boolean isPlural() {
+    return isWord() && key.length() < text.length();
+  }
+}

@@ -1,0 +1,91 @@
+package counterset.catalogue;
+
+import counterset.json.Cursor;
+import counterset.model.Aspect;
+import counterset.model.Equipment;
+import counterset.model.EquipmentKind;
+import counterset.model.Identified;
+import counterset.model.Joint;
+import counterset.model.Limitation;
+import counterset.model.Muscle;
+import counterset.model.Position;
+import counterset.model.Region;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+
+/** Builds the small values of a catalogue from elements that fit their schema. */
+final class Elements {
+
+  private Elements() {}
+
+  static Muscle muscle(Cursor at) {
+    return new Muscle(
+        text(at, "id"),
+        text(at, "name"),
+        constant(at, "region", Region.class),
+        constant(at, "aspect", Aspect.class),
+        set(at, "opposes"),
+        at.field("defaultTarget").bool().orElse(true),
+        at.field("names").texts());
+  }
+
+  static Equipment equipment(Cursor at) {
+    return new Equipment(
+        text(at, "id"),
+        text(at, "name"),
+        constant(at, "kind", EquipmentKind.class),
+        integer(at, "putOnSeconds"),
+        integer(at, "takeOffSeconds"),
+        positions(at.field("comfortIn")),
+        at.field("names").texts());
+  }
+
+  static Limitation limitation(Cursor at) {
+    return new Limitation(
+        text(at, "id"),
+        text(at, "name"),
+        at.field("names").texts(),
+        demand(at.field("maxDemand")),
+        set(at, "avoidTraits"),
+        positions(at.field("avoidPositions")),
+        text(at, "caution"),
+        text(at, "source"));
+  }
+
+  static String trait(Cursor at) {
+    return text(at, "id");
+  }
+
+  static String text(Cursor at, String field) {
+    return at.field(field).text().orElse("");
+  }
+
+  static int integer(Cursor at, String field) {
+    return at.field(field).integer().orElse(0);
+  }
+
+  static Set<String> set(Cursor at, String field) {
+    return new LinkedHashSet<>(at.field(field).texts());
+  }
+
+  static <E extends Enum<E> & Identified> E constant(Cursor at, String field, Class<E> type) {
+    return at.field(field).constant(type).orElse(type.getEnumConstants()[0]);
+  }
+
+  /** In the order of the joints, whatever the order of the file. */
+  static Map<Joint, Integer> demand(Cursor at) {
+    Map<Joint, Integer> demand = new EnumMap<>(Joint.class);
+    for (Joint joint : Joint.values()) {
+      at.field(joint.id()).integer().ifPresent(number -> demand.put(joint, number));
+    }
+    return demand;
+  }
+
+  private static Set<Position> positions(Cursor at) {
+    Set<Position> positions = new LinkedHashSet<>();
+    at.elements().forEach(element -> element.constant(Position.class).ifPresent(positions::add));
+    return positions;
+  }
+}

@@ -1,0 +1,4 @@
+package counterset.model;
+
+/** A wish that an exercise stays where it is. */
+public record Keep(At at, String exercise) {}

@@ -1,0 +1,40 @@
+package counterset.model;
+
+import java.util.List;
+
+/**
+ * A session with its clock, its score and all that follows from it.
+ *
+ * @param problem what was asked, with every default filled in
+ * @param kinds what the exercises of each superset are to each other, by superset
+ * @param timeline contiguous intervals from 0 to the end
+ * @param changeovers between the work intervals, in order, those of no seconds included
+ * @param coverage by target, in the order of the problem
+ * @param fetch what to fetch, in the order of its first use
+ * @param matches every match of every constraint
+ * @param cautions plain sentences, the usual ones and those of the limitations
+ */
+public record Plan(
+    Problem problem,
+    Session session,
+    List<SupersetKind> kinds,
+    List<Interval> timeline,
+    List<Changeover> changeovers,
+    List<TargetCoverage> coverage,
+    List<Fetch> fetch,
+    Totals totals,
+    PlanScore score,
+    List<Match> matches,
+    List<String> cautions,
+    SolverNote solver) {
+
+  public Plan {
+    kinds = List.copyOf(kinds);
+    timeline = List.copyOf(timeline);
+    changeovers = List.copyOf(changeovers);
+    coverage = List.copyOf(coverage);
+    fetch = List.copyOf(fetch);
+    matches = List.copyOf(matches);
+    cautions = List.copyOf(cautions);
+  }
+}

@@ -1,0 +1,16 @@
+package counterset.model;
+
+/**
+ * How far a target is covered.
+ *
+ * @param direct sets in which it is a primary muscle group
+ * @param indirect sets in which it helps
+ * @param minSets the direct sets asked for
+ */
+public record TargetCoverage(String muscle, int direct, int indirect, int minSets) {
+
+  /** Direct sets plus half of the indirect ones (fractional counting: Pelland 2024). */
+  public double sets() {
+    return direct + 0.5 * indirect;
+  }
+}

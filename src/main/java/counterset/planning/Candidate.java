@@ -1,0 +1,63 @@
+package counterset.planning;
+
+import ai.timefold.solver.core.api.domain.lookup.PlanningId;
+import counterset.model.Exercise;
+import counterset.timeline.Handling;
+
+/**
+ * An exercise as this problem sees it: everything that scoring asks of it, worked out once.
+ *
+ * @param index its number among the candidates, from 0
+ * @param primary its primary muscle groups, as bits
+ * @param strained the joints of which it asks 2 or more, as bits
+ * @param root equal for all variants of one exercise
+ * @param family equal for all exercises of one family
+ * @param halfSets what it gives each target of the problem: 2 for a direct set, 1 for an indirect one, 0 for none
+ * @param unsafe how many limitations of the session it breaks
+ * @param missing how many of its needs the client's equipment does not serve
+ * @param stepsBelow steps below the client's level, at least 0
+ * @param loaded whether it uses equipment that the client has
+ * @param uses the equipment of the problem that it puts to use, as bits
+ * @param included the bit of the problem's wish to include it, 0 without one
+ * @param recentPoints what having been used lately costs
+ */
+public record Candidate(
+    @PlanningId int index,
+    Exercise exercise,
+    Handling handling,
+    boolean unilateral,
+    boolean floor,
+    int intensity,
+    long primary,
+    int strained,
+    int root,
+    int family,
+    int[] halfSets,
+    int unsafe,
+    int missing,
+    boolean aboveLevel,
+    boolean excluded,
+    int stepsBelow,
+    boolean loaded,
+    long uses,
+    long included,
+    int recentPoints,
+    boolean liked,
+    boolean disliked) {
+
+  /** Identity is enough: a problem compiles each exercise once. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other;
+  }
+
+  @Override
+  public int hashCode() {
+    return index;
+  }
+
+  @Override
+  public String toString() {
+    return exercise.id();
+  }
+}

@@ -1,0 +1,94 @@
+package counterset.planning;
+
+import counterset.model.Catalogue;
+import counterset.model.Exercise;
+import counterset.model.Intervals;
+import counterset.model.Opposites;
+import counterset.model.Problem;
+import counterset.model.SupersetKind;
+import counterset.timeline.Kit;
+import counterset.timeline.SessionLength;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A problem and its candidates, compiled for scoring. Shared by all solver threads. */
+public final class SessionFacts {
+
+  private static final SupersetKind[] KINDS = SupersetKind.values();
+
+  private final Problem problem;
+  private final Catalogue catalogue;
+  private final Kit kit;
+  private final Opposites opposites;
+  private final List<Candidate> candidates;
+  private final Map<String, Candidate> byId = new LinkedHashMap<>();
+  private final int supersets;
+  // The kind of each ordered pair, plus 1; 0 until asked for. Threads may race to write the same value.
+  private final byte[] kinds;
+
+  /**
+   * Compiles a problem.
+   *
+   * @param exercises what may stand in a place
+   * @param supersets the places to fill; usually as many as fit the clock
+   */
+  public SessionFacts(Problem problem, Catalogue catalogue, Collection<Exercise> exercises, int supersets) {
+    this.problem = problem;
+    this.catalogue = catalogue;
+    this.kit = new Kit(catalogue, exercises);
+    this.opposites = new Opposites(catalogue);
+    this.candidates = new Candidates(problem, catalogue, kit).compile(exercises);
+    this.candidates.forEach(candidate -> byId.put(candidate.exercise().id(), candidate));
+    this.supersets = supersets;
+    this.kinds = new byte[candidates.size() * candidates.size()];
+  }
+
+  public Problem problem() {
+    return problem;
+  }
+
+  public Catalogue catalogue() {
+    return catalogue;
+  }
+
+  public Intervals clock() {
+    return problem.clock();
+  }
+
+  public Kit kit() {
+    return kit;
+  }
+
+  public List<Candidate> candidates() {
+    return candidates;
+  }
+
+  public Optional<Candidate> candidate(String exercise) {
+    return Optional.ofNullable(byId.get(exercise));
+  }
+
+  public int supersets() {
+    return supersets;
+  }
+
+  public int perSuperset() {
+    return problem.clock().perSuperset();
+  }
+
+  /** Seconds by which this many supersets are longer than the cap, at least 0. */
+  public int overrunSeconds() {
+    return Math.max(0, SessionLength.seconds(problem.clock(), supersets) - 60 * problem.minutes());
+  }
+
+  /** What two candidates done back to back are to each other. */
+  public SupersetKind kind(Candidate first, Candidate second) {
+    int cell = first.index() * candidates.size() + second.index();
+    if (kinds[cell] == 0) {
+      kinds[cell] = (byte) (opposites.kind(first.exercise(), second.exercise()).ordinal() + 1);
+    }
+    return KINDS[kinds[cell] - 1];
+  }
+}

@@ -1,0 +1,36 @@
+package counterset.solve;
+
+import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import java.util.OptionalInt;
+
+/**
+ * How long a search may take.
+ *
+ * @param seconds a time limit for those who want one; the result then depends on the machine
+ */
+public record Limit(Effort effort, OptionalInt seconds) {
+
+  /** A limit counted in moves. */
+  public static Limit of(Effort effort) {
+    return new Limit(effort, OptionalInt.empty());
+  }
+
+  TerminationConfig termination() {
+    return seconds.isPresent()
+        ? new TerminationConfig().withSecondsSpentLimit((long) seconds.getAsInt())
+        : SearchConfig.moves(effort.moves());
+  }
+
+  /** With a time limit each core has one start, so that the limit holds for the whole. */
+  int starts() {
+    return seconds.isPresent() ? Runtime.getRuntime().availableProcessors() : effort.starts();
+  }
+
+  String name() {
+    return seconds.isPresent() ? seconds.getAsInt() + " seconds" : effort.id();
+  }
+
+  long moves() {
+    return seconds.isPresent() ? 0 : effort.moves() * effort.starts();
+  }
+}

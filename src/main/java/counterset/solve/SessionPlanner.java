@@ -1,0 +1,77 @@
+package counterset.solve;
+
+import counterset.model.Catalogue;
+import counterset.model.Exercise;
+import counterset.model.Plan;
+import counterset.model.Problem;
+import counterset.model.Session;
+import counterset.model.SolverNote;
+import counterset.model.Superset;
+import counterset.planning.ExerciseFilter;
+import counterset.planning.SessionFacts;
+import counterset.planning.SessionSolution;
+import counterset.planning.SessionSolutions;
+import counterset.timeline.SessionLength;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Plans one session, or scores one that somebody else planned. */
+public final class SessionPlanner {
+
+  private final Catalogue catalogue;
+  private final String version;
+  private volatile Search search;
+  private volatile boolean stopped;
+
+  /**
+   * A planner.
+   *
+   * @param version of this program, for the notes in plans
+   */
+  public SessionPlanner(Catalogue catalogue, String version) {
+    this.catalogue = catalogue;
+    this.version = version;
+  }
+
+  /** Plans a session. If nothing fits, the plan has no supersets or breaks rules, and its score says so. */
+  public Plan plan(Problem problem, Limit limit) {
+    int supersets = SessionLength.supersetsThatFit(problem.clock(), problem.minutes());
+    SessionFacts facts = new SessionFacts(problem, catalogue, new ExerciseFilter(problem, catalogue).main(), supersets);
+    Search current = new Search(facts, Scoring.weights(problem));
+    search = current;
+    if (stopped) {
+      current.stop();
+    }
+    SessionSolution solution = current.best(limit.starts(), limit.termination());
+    Session session = new Surroundings(problem, catalogue).around(SessionSolutions.supersets(solution));
+    boolean complete = !current.isStopped();
+    SolverNote note =
+        new SolverNote(problem.seed(), limit.name(), version, complete ? limit.moves() : 0, complete);
+    return new Assembly(problem, catalogue).plan(session, solution, note);
+  }
+
+  /** Ends a plan that is being made soon, with the best found so far. May be called from any thread. */
+  public void stop() {
+    stopped = true;
+    Search current = search;
+    if (current != null) {
+      current.stop();
+    }
+  }
+
+  /**
+   * Scores a session as it is, whatever it breaks.
+   *
+   * @param session whose supersets have no more exercises than the clock has positions, numbered from 1 without a gap
+   */
+  public Plan score(Problem problem, Session session, SolverNote note) {
+    int fit = SessionLength.supersetsThatFit(problem.clock(), problem.minutes());
+    int last = session.supersets().stream().mapToInt(Superset::number).max().orElse(0);
+    Set<Exercise> exercises = new LinkedHashSet<>(new ExerciseFilter(problem, catalogue).main());
+    session.work().forEach(exercises::add);
+    SessionFacts facts = new SessionFacts(problem, catalogue, List.copyOf(exercises), Math.max(fit, last));
+    return new Assembly(problem, catalogue)
+        .plan(session, SessionSolutions.of(facts, session, Scoring.weights(problem)), note);
+  }
+}
