@@ -1,30 +1,32 @@
 package counterset.model;
 
-import java.util.Collections;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
  * Tells what the exercises of a superset are to each other.
  *
- * <p>Antagonists oppose each other in the same joint action (Neumann, Kinesiology of the Musculoskeletal System, 3rd ed.,
- * from memory). Knee-dominant and hip-dominant work shares muscles that cross both joints, so a squat and a bridge are
- * opposite regions but never antagonists.
+ * <p>Antagonists oppose each other in the same joint action (Neumann, Kinesiology of the
+ * Musculoskeletal System, 3rd ed., from memory). Knee-dominant and hip-dominant work shares muscles
+ * that cross both joints, so a squat and a bridge are opposite regions but never antagonists.
  */
 public final class Opposites {
 
   private static final Set<String> KNEE_DOMINANT = Set.of("squat", "lunge", "step", "knee-extension");
-  private static final Set<String> HIP_DOMINANT = Set.of("hinge", "bridge", "hip-extension");
   private static final Set<String> HEAVY_KNEE_DOMINANT = Set.of("squat", "lunge", "step");
+  private static final Set<String> HIP_DOMINANT = Set.of("hinge", "bridge", "hip-extension");
 
   private final Map<String, Muscle> muscles;
+  private final List<String> order;
 
   /** Works with the muscle groups of a catalogue. */
   public Opposites(Catalogue catalogue) {
     this.muscles = catalogue.muscles();
+    this.order = new ArrayList<>(muscles.keySet());
   }
 
   /**
@@ -44,54 +46,87 @@ public final class Opposites {
 
   /** The kind of two exercises done back to back. */
   public SupersetKind kind(Exercise first, Exercise second) {
-    if (first.id().equals(second.id())) {
-      return first.isUnilateral() ? SupersetKind.UNILATERAL : SupersetKind.COMPOUND;
+    return profile(first).kindWith(profile(second));
+  }
+
+  /** What matters of an exercise here, worked out once for those who ask often. */
+  public Profile profile(Exercise exercise) {
+    String main = exercise.primary().iterator().next();
+    return new Profile(
+        exercise,
+        bits(exercise.primary(), order::indexOf),
+        bits(exercise.secondary(), order::indexOf),
+        1L << order.indexOf(main),
+        bits(muscles.get(main).opposes(), order::indexOf),
+        bits(exercise.primary(), muscle -> muscles.get(muscle).region().ordinal()),
+        bits(exercise.primary(), muscle -> muscles.get(muscle).aspect().ordinal()));
+  }
+
+  private static long bits(Set<String> muscles, Function<String, Integer> bit) {
+    long bits = 0;
+    for (String muscle : muscles) {
+      bits |= 1L << bit.apply(muscle);
     }
-    if (!Collections.disjoint(first.primary(), second.primary())) {
-      return SupersetKind.COMPOUND;
+    return bits;
+  }
+
+  /**
+   * An exercise as this class sees it; sets are bits.
+   *
+   * @param main its first primary muscle group, the one that the joint action is named by
+   * @param opposed the muscle groups that oppose the main one
+   */
+  public record Profile(
+      Exercise exercise,
+      long primary,
+      long secondary,
+      long main,
+      long opposed,
+      long regions,
+      long aspects) {
+
+    private static final long UPPER = 1L << Region.UPPER.ordinal();
+    private static final long LOWER = 1L << Region.LOWER.ordinal();
+    private static final long FRONT = 1L << Aspect.FRONT.ordinal();
+    private static final long BACK = 1L << Aspect.BACK.ordinal();
+
+    /** The kind of this exercise and one done straight after it. */
+    public SupersetKind kindWith(Profile next) {
+      if (exercise.id().equals(next.exercise.id())) {
+        return exercise.isUnilateral() ? SupersetKind.UNILATERAL : SupersetKind.COMPOUND;
+      }
+      if ((primary & next.primary) != 0) {
+        return SupersetKind.COMPOUND;
+      }
+      if (isAntagonistOf(next)) {
+        return SupersetKind.AGONIST_ANTAGONIST;
+      }
+      return isOppositeRegionOf(next) ? SupersetKind.OPPOSITE_REGION : SupersetKind.MIXED;
     }
-    if (areAntagonists(first, second)) {
-      return SupersetKind.AGONIST_ANTAGONIST;
+
+    private boolean isAntagonistOf(Profile next) {
+      return (opposed & next.main) != 0
+          && (primary & next.secondary) == 0
+          && (secondary & next.primary) == 0
+          && !matches(next, HEAVY_KNEE_DOMINANT, HIP_DOMINANT);
     }
-    return areOppositeRegions(first, second) ? SupersetKind.OPPOSITE_REGION : SupersetKind.MIXED;
-  }
 
-  private boolean areAntagonists(Exercise first, Exercise second) {
-    return Collections.disjoint(first.primary(), second.secondary())
-        && Collections.disjoint(first.secondary(), second.primary())
-        && !(matches(first, HEAVY_KNEE_DOMINANT, second, HIP_DOMINANT))
-        && first.primary().stream()
-            .anyMatch(muscle -> !Collections.disjoint(muscles.get(muscle).opposes(), second.primary()));
-  }
+    private boolean isOppositeRegionOf(Profile next) {
+      boolean upperWithLower =
+          regions == UPPER && next.regions == LOWER || regions == LOWER && next.regions == UPPER;
+      boolean frontWithBack =
+          aspects == FRONT && next.aspects == BACK || aspects == BACK && next.aspects == FRONT;
+      boolean sameSegment = regions == next.regions && Long.bitCount(regions) == 1;
+      return upperWithLower
+          || sameSegment && frontWithBack
+          || matches(next, KNEE_DOMINANT, HIP_DOMINANT);
+    }
 
-  private boolean areOppositeRegions(Exercise first, Exercise second) {
-    Set<Region> here = regions(first);
-    Set<Region> there = regions(second);
-    boolean upperWithLower =
-        here.equals(Set.of(Region.UPPER)) && there.equals(Set.of(Region.LOWER))
-            || here.equals(Set.of(Region.LOWER)) && there.equals(Set.of(Region.UPPER));
-    return upperWithLower
-        || here.size() == 1 && here.equals(there) && frontWithBack(first, second)
-        || matches(first, KNEE_DOMINANT, second, HIP_DOMINANT);
-  }
-
-  private boolean frontWithBack(Exercise first, Exercise second) {
-    Set<Aspect> here = aspects(first);
-    Set<Aspect> there = aspects(second);
-    return here.equals(Set.of(Aspect.FRONT)) && there.equals(Set.of(Aspect.BACK))
-        || here.equals(Set.of(Aspect.BACK)) && there.equals(Set.of(Aspect.FRONT));
-  }
-
-  private static boolean matches(Exercise first, Set<String> some, Exercise second, Set<String> others) {
-    return some.contains(first.pattern()) && others.contains(second.pattern())
-        || others.contains(first.pattern()) && some.contains(second.pattern());
-  }
-
-  private Set<Region> regions(Exercise exercise) {
-    return exercise.primary().stream().map(muscle -> muscles.get(muscle).region()).collect(Collectors.toSet());
-  }
-
-  private Set<Aspect> aspects(Exercise exercise) {
-    return exercise.primary().stream().map(muscle -> muscles.get(muscle).aspect()).collect(Collectors.toSet());
+    private boolean matches(Profile next, Set<String> some, Set<String> others) {
+      String here = exercise.pattern();
+      String there = next.exercise.pattern();
+      return some.contains(here) && others.contains(there)
+          || others.contains(here) && some.contains(there);
+    }
   }
 }

@@ -70,6 +70,13 @@ public record Problem(
     weights = Ordered.map(weights);
   }
 
+  /** The same problem with another seed. */
+  public Problem withSeed(long other) {
+    return new Problem(
+        title, minutes, clock, targets, equipment, limitations, tracks, level, pairing, include, exclude, keep, likes,
+        dislikes, recent, date, weights, other);
+  }
+
   /** Whether a list of exercises, families and patterns names the exercise; a base exercise names its variants. */
   public static boolean names(Set<String> list, Exercise exercise) {
     return list.contains(exercise.id())

@@ -22,7 +22,7 @@ public final class SessionFacts {
   private final Problem problem;
   private final Catalogue catalogue;
   private final Kit kit;
-  private final Opposites opposites;
+  private final List<Opposites.Profile> profiles;
   private final List<Candidate> candidates;
   private final Map<String, Candidate> byId = new LinkedHashMap<>();
   private final int supersets;
@@ -39,9 +39,10 @@ public final class SessionFacts {
     this.problem = problem;
     this.catalogue = catalogue;
     this.kit = new Kit(catalogue, exercises);
-    this.opposites = new Opposites(catalogue);
     this.candidates = new Candidates(problem, catalogue, kit).compile(exercises);
     this.candidates.forEach(candidate -> byId.put(candidate.exercise().id(), candidate));
+    Opposites opposites = new Opposites(catalogue);
+    this.profiles = candidates.stream().map(Candidate::exercise).map(opposites::profile).toList();
     this.supersets = supersets;
     this.kinds = new byte[candidates.size() * candidates.size()];
   }
@@ -87,7 +88,7 @@ public final class SessionFacts {
   public SupersetKind kind(Candidate first, Candidate second) {
     int cell = first.index() * candidates.size() + second.index();
     if (kinds[cell] == 0) {
-      kinds[cell] = (byte) (opposites.kind(first.exercise(), second.exercise()).ordinal() + 1);
+      kinds[cell] = (byte) (profiles.get(first.index()).kindWith(profiles.get(second.index())).ordinal() + 1);
     }
     return KINDS[kinds[cell] - 1];
   }

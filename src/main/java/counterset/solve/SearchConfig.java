@@ -11,13 +11,13 @@ import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import counterset.planning.Place;
 import counterset.planning.SessionSolution;
 import counterset.planning.moves.SessionMoves;
-import counterset.planning.scoring.StraightLineCalculator;
+import counterset.planning.scoring.SearchScoreCalculator;
 
 /** The search: simulated annealing from an empty session. */
 public final class SearchConfig {
 
-  /** Near the size of a typical soft change; a medium wish may be given up for a moment while it is hot. */
-  private static final String STARTING_TEMPERATURE = "0hard/0medium/8soft";
+  /** Near the size of a typical soft change; medium wishes are never given up for points. */
+  private static final String STARTING_TEMPERATURE = "0hard/0medium/5soft";
 
   private SearchConfig() {}
 
@@ -34,7 +34,7 @@ public final class SearchConfig {
         .withSolutionClass(SessionSolution.class)
         .withEntityClasses(Place.class)
         .withScoreDirectorFactory(
-            new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(StraightLineCalculator.class))
+            new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(SearchScoreCalculator.class))
         .withEnvironmentMode(mode)
         .withRandomSeed(seed)
         .withPhases(phase);

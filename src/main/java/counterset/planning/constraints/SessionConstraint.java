@@ -37,7 +37,7 @@ public enum SessionConstraint implements Identified {
   LIGHT_BEFORE_HEAVY("lightBeforeHeavy", Level.SOFT, 2, "Heavy work comes before light work.", "per step of intensity by which the later of two exercises is heavier"),
   FAMILY_AGAIN("familyAgain", Level.SOFT, 10, "Exercises feel different from each other.", "per pair of one family"),
   JOINT_AGAIN("jointAgain", Level.SOFT, 6, "Neighbours do not strain the same joint.", "per joint that both ask 2 or more of"),
-  UNLOADED("unloaded", Level.SOFT, 4, "The client's equipment is lifted, not left lying.", "per position without it"),
+  UNLOADED("unloaded", Level.SOFT, 8, "The client's equipment is lifted, not left lying.", "per position without it"),
   TOO_EASY("tooEasy", Level.SOFT, 3, "The work matches the client's level.", "per step below it"),
   TOO_LIGHT("tooLight", Level.SOFT, 3, "The work averages at least moderate intensity.", "per step of intensity short of 2 a position"),
   ONE_SIDED_SHARE("oneSidedShare", Level.SOFT, 6, "A quarter to a half of the supersets are one-sided.", "per superset outside that"),

@@ -53,6 +53,19 @@ final class Lineup {
     return true;
   }
 
+  /** Whether an exercise or a variant of it stands outside some supersets, or in another place of one superset. */
+  boolean hasRoot(int root, int firstSuperset, int lastSuperset, int place) {
+    for (int index = 0; index < places.size(); index++) {
+      boolean within = index >= firstSuperset * perSuperset && index < (lastSuperset + 1) * perSuperset;
+      boolean counts = place < 0 ? !within : index != place;
+      Candidate candidate = places.get(index).getCandidate();
+      if (counts && candidate != null && candidate.root() == root) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether a place holds an exercise that shares its superset with others. */
   boolean isSingle(Place place) {
     return place.getCandidate() != null && !place.getCandidate().unilateral();

@@ -8,7 +8,9 @@ import java.util.random.RandomGenerator;
 final class Refills {
 
   private static final int LONGEST_RUN = 3;
-  private static final int NEARBY_PERCENT = Integer.getInteger("nearby", 70);
+  private static final int MOST_TRIES = 12;
+  private static final int NEARBY_PERCENT = 70;
+  private static final int PARTNER_PERCENT = 90;
 
   private final Lineup lineup;
   private final Pool pool;
@@ -24,7 +26,7 @@ final class Refills {
   FillMove onePlace() {
     int index = random.nextInt(lineup.size());
     Place place = lineup.place(index);
-    if (place.isPinned() || !pool.all().hasSingle()) {
+    if (place.isPinned()) {
       return null;
     }
     int superset = place.getSuperset();
@@ -33,8 +35,35 @@ final class Refills {
         return superset(superset);
       }
     }
-    Pool.Choice choice = choiceNear(index);
-    return choice.hasSingle() ? new FillMove(new Place[] {place}, new Candidate[] {choice.single(random)}) : null;
+    Pool.Choice choice = choiceForPlace(index);
+    if (!choice.hasSingle()) {
+      return null;
+    }
+    Candidate candidate = replacement(choice, place.getCandidate());
+    return lineup.hasRoot(candidate.root(), superset, superset, index)
+        ? null
+        : new FillMove(new Place[] {place}, new Candidate[] {candidate});
+  }
+
+  /** Half the time one that trains the same muscle first, if it is found soon: targets are seldom covered twice over. */
+  private Candidate replacement(Pool.Choice choice, Candidate old) {
+    Candidate candidate = choice.single(random);
+    if (old != null && random.nextBoolean()) {
+      for (int i = 0; i < MOST_TRIES && (candidate.primary() & old.primary()) == 0; i++) {
+        candidate = choice.single(random);
+      }
+    }
+    return candidate;
+  }
+
+  /** Mostly what can follow the exercise beside it without a rest; else what is near. */
+  private Pool.Choice choiceForPlace(int index) {
+    int perSuperset = lineup.perSuperset();
+    int beside = index % perSuperset > 0 ? index - 1 : index + 1;
+    boolean alone = perSuperset == 1 || lineup.place(beside).getCandidate() == null;
+    return alone || random.nextInt(100) >= PARTNER_PERCENT
+        ? choiceNear(index)
+        : pool.partners(lineup.place(beside).getCandidate());
   }
 
   /** Mostly the kind of a place or of one beside it, since a change of equipment costs most; else all candidates. */
@@ -53,8 +82,12 @@ final class Refills {
   }
 
   private FillMove superset(int superset) {
-    Candidate[] contents = choiceNear(superset * lineup.perSuperset()).contents(lineup.perSuperset(), random);
-    return contents == null || !lineup.isFree(superset, superset) ? null : lineup.fill(superset, contents);
+    if (!lineup.isFree(superset, superset)) {
+      return null;
+    }
+    Pool.Choice near = choiceNear(superset * lineup.perSuperset());
+    Candidate[] contents = pool.contents(near, lineup.perSuperset(), random);
+    return contents == null || repeats(contents, superset, superset) ? null : lineup.fill(superset, contents);
   }
 
   /** One to three neighbouring supersets anew with one kind of equipment on one level, which single changes do not reach. */
@@ -67,11 +100,21 @@ final class Refills {
     Pool.Choice kind = pool.anyKind(random);
     Candidate[][] contents = new Candidate[length][];
     for (int i = 0; i < length; i++) {
-      contents[i] = kind.contents(lineup.perSuperset(), random);
-      if (contents[i] == null) {
+      contents[i] = pool.contents(kind, lineup.perSuperset(), random);
+      if (contents[i] == null || repeats(contents[i], first, first + length - 1)) {
         return null;
       }
     }
     return lineup.fill(first, contents);
+  }
+
+  /** Whether contents hold an exercise that stands outside the supersets to be filled: no use in trying that. */
+  private boolean repeats(Candidate[] contents, int first, int last) {
+    for (Candidate candidate : contents) {
+      if (lineup.hasRoot(candidate.root(), first, last, -1)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

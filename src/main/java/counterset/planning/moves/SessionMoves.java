@@ -36,7 +36,7 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
     SessionSolution solution = director.getWorkingSolution();
     if (solution.getFacts() != facts) {
       facts = solution.getFacts();
-      pool = new Pool(facts.candidates());
+      pool = new Pool(facts);
       movable = solution.getPlaces().stream().anyMatch(place -> !place.isPinned()) && !facts.candidates().isEmpty();
     }
     return movable ? new Moves(new Lineup(solution), pool, random) : Collections.emptyIterator();

@@ -16,9 +16,9 @@ import counterset.timeline.Kit;
 import java.util.List;
 
 /**
- * Scores the places of a session in one pass and tells a sink every match.
+ * Scores the places of a session in one straight pass and tells a sink every match.
  *
- * <p>Written for speed: the search calls it for every move. It keeps scratch arrays, so an instance serves one thread.
+ * <p>{@link SearchScore} says the same as a sum. It keeps scratch arrays, so an instance serves one thread.
  */
 final class StraightLine {
 

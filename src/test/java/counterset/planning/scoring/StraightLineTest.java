@@ -45,7 +45,7 @@ class StraightLineTest {
       SessionSolution solution = randomSolution(seed);
       ScoreAnalysis<HardMediumSoftScore> analysis = streams.analyze(solution);
 
-      assertThat(new StraightLineCalculator().calculateScore(solution)).as("score, seed %d", seed).isEqualTo(analysis.score());
+      assertThat(new SearchScoreCalculator().calculateScore(solution)).as("score, seed %d", seed).isEqualTo(analysis.score());
       assertThat(straightByConstraint(solution)).as("by constraint, seed %d", seed).isEqualTo(streamsByConstraint(analysis));
     }
   }

@@ -1,0 +1,83 @@
+package counterset.cli;
+
+import counterset.explain.FaultWords;
+import counterset.json.Violation;
+import counterset.model.Catalogue;
+import counterset.model.Plan;
+import counterset.problem.PlanFile;
+import counterset.problem.PlanFileReader;
+import counterset.report.json.CheckJson;
+import counterset.report.json.PlanDifferences;
+import counterset.report.text.ScoreTable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Recomputes and scores a plan, whoever wrote it, and says what breaks and where. */
+@Command(
+    name = "check",
+    description = "Recomputes and scores a plan, one edited by hand included; says what breaks and where.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Exit status: 0 the session keeps every rule; 2 the file cannot be read or contradicts itself;",
+      "3 the session breaks a rule."
+    })
+final class CheckCommand implements Callable<Integer> {
+
+  private final Shell shell;
+
+  @Parameters(arity = "1", paramLabel = "PLAN", description = "A plan file (.json).")
+  private String file;
+
+  @Option(names = "--format", paramLabel = "KIND", description = "text or json.")
+  private Format format = Format.TEXT;
+
+  @Mixin private final CatalogueOptions catalogues = new CatalogueOptions();
+
+  CheckCommand(Shell shell) {
+    this.shell = shell;
+  }
+
+  @Override
+  public Integer call() {
+    Catalogue catalogue = catalogues.load(shell);
+    PlanFile read = new PlanFileReader(Request.problems(catalogue), catalogue).read(shell.path(file));
+    Recheck recheck = new Recheck(read, catalogue);
+    Plan plan = recheck.plan();
+    List<String> faults = new ArrayList<>(recheck.shapeFaults());
+    faults.addAll(Feasibility.hardFaults(plan, catalogue));
+    List<Violation> differences = PlanDifferences.of(read.document(), plan, catalogue);
+    boolean feasible = faults.isEmpty() && Feasibility.isFeasible(plan);
+    if (format == Format.JSON) {
+      shell.out().print(CheckJson.of(plan, feasible, faults, differences));
+    } else {
+      print(plan, catalogue, feasible, faults, differences);
+    }
+    return feasible ? differences.isEmpty() ? Exit.DONE : Exit.BAD_INPUT : Exit.INFEASIBLE;
+  }
+
+  private void print(
+      Plan plan, Catalogue catalogue, boolean feasible, List<String> faults, List<Violation> differences) {
+    line(feasible ? "The session keeps every rule." : "The session breaks a rule.");
+    faults.forEach(fault -> line("  " + fault));
+    List<String> wishes = FaultWords.wishes(plan, catalogue);
+    if (!wishes.isEmpty()) {
+      line("Unmet wishes:");
+      wishes.forEach(wish -> line("  " + wish));
+    }
+    if (!differences.isEmpty()) {
+      line("The file says something else than its session works out to:");
+      differences.forEach(difference -> line("  " + difference));
+    }
+    shell.out().print(ScoreTable.of(plan, catalogue));
+  }
+
+  private void line(String text) {
+    shell.out().print(text + "\n");
+  }
+}

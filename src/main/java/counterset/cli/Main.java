@@ -1,0 +1,52 @@
+package counterset.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** The way in. */
+public final class Main {
+
+  private Main() {}
+
+  /** Runs one command and ends the process with its exit status. */
+  public static void main(String[] args) {
+    boolean outIsTerminal = isTerminal(1);
+    boolean noColour = !System.getenv().getOrDefault("NO_COLOR", "").isEmpty();
+    boolean dumb = "dumb".equals(System.getenv("TERM"));
+    Shell shell =
+        new Shell(
+            writer(FileDescriptor.out),
+            writer(FileDescriptor.err),
+            outIsTerminal && !noColour && !dumb,
+            isTerminal(2) && !dumb,
+            Path.of(""));
+    int status = Commands.run(shell, args);
+    shell.out().flush();
+    shell.err().flush();
+    Interruption.finish(status);
+    System.exit(status);
+  }
+
+  private static PrintWriter writer(FileDescriptor descriptor) {
+    return new PrintWriter(
+        new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
+  }
+
+  /** Java 17 tells only whether both ends are a terminal; where the system shows its descriptors, ask those. */
+  private static boolean isTerminal(int descriptor) {
+    Path link = Path.of("/proc/self/fd/" + descriptor);
+    try {
+      String target = Files.isSymbolicLink(link) ? Files.readSymbolicLink(link).toString() : "";
+      return target.isEmpty()
+          ? System.console() != null
+          : target.startsWith("/dev/pts/") || target.startsWith("/dev/tty");
+    } catch (java.io.IOException e) {
+      return System.console() != null;
+    }
+  }
+}

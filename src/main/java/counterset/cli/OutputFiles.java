@@ -1,0 +1,86 @@
+package counterset.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Writes files whole or not at all: each appears under its name only when all of them are complete. */
+final class OutputFiles {
+
+  private OutputFiles() {}
+
+  /**
+   * Writes texts.
+   *
+   * @throws BadRequest if one of them cannot be written; then none has appeared
+   */
+  static void write(Map<Path, String> texts) {
+    Map<Path, Path> parts = new LinkedHashMap<>();
+    try {
+      List<String> faults = new ArrayList<>();
+      texts.forEach((file, text) -> part(file, text, parts, faults));
+      if (!faults.isEmpty()) {
+        throw new BadRequest(faults);
+      }
+      for (Map.Entry<Path, Path> part : parts.entrySet()) {
+        move(part.getValue(), part.getKey());
+      }
+    } finally {
+      parts.values().forEach(OutputFiles::deleteQuietly);
+    }
+  }
+
+  private static void part(Path file, String text, Map<Path, Path> parts, List<String> faults) {
+    if (Files.isDirectory(file)) {
+      faults.add(file + ": is a folder. Maybe name a file in it.");
+      return;
+    }
+    Path folder = file.toAbsolutePath().getParent();
+    if (!Files.isDirectory(folder)) {
+      faults.add(file + ": the folder (" + folder.getFileName() + ") does not exist. Maybe create it first.");
+      return;
+    }
+    try {
+      Path part = Files.createTempFile(folder, "." + file.getFileName(), ".part");
+      parts.put(file, part);
+      Files.writeString(part, text, StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      faults.add(file + ": cannot be written (" + reason(e) + "). Maybe choose another folder.");
+    }
+  }
+
+  private static void move(Path part, Path file) {
+    try {
+      try {
+        Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      } catch (AtomicMoveNotSupportedException e) {
+        Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+      }
+    } catch (IOException e) {
+      throw new BadRequest(file + ": cannot be written (" + reason(e) + "). Maybe choose another folder.");
+    }
+  }
+
+  private static void deleteQuietly(Path part) {
+    try {
+      Files.deleteIfExists(part);
+    } catch (IOException e) {
+      // The result matters, the left-over does not.
+    }
+  }
+
+  private static String reason(IOException e) {
+    if (e instanceof FileSystemException file && file.getReason() != null) {
+      return file.getReason();
+    }
+    return e.getClass().getSimpleName();
+  }
+}

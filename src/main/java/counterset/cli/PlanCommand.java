@@ -1,0 +1,129 @@
+package counterset.cli;
+
+import counterset.json.Json;
+import counterset.model.Catalogue;
+import counterset.model.Plan;
+import counterset.model.Problem;
+import counterset.report.json.PlanJson;
+import counterset.report.text.RunSheet;
+import counterset.solve.Effort;
+import counterset.solve.Limit;
+import counterset.solve.SessionPlanner;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans one session. */
+@Command(
+    name = "plan",
+    description = "Plans one session from one line in a coach's words, or from a problem file.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Example:",
+      "  counterset plan \"20 min, lower body, dumbbells plus ankle weights, sore knees\"",
+      "",
+      "Exit status: 0 done; 1 internal error; 2 bad usage or bad input; 3 no feasible session."
+    })
+final class PlanCommand implements Callable<Integer> {
+
+  private final Shell shell;
+
+  @Parameters(arity = "1..*", paramLabel = "ASK", description = "What is asked for, or the name of a problem file.")
+  private List<String> ask;
+
+  @Mixin private final CatalogueOptions catalogues = new CatalogueOptions();
+
+  @Option(names = "--format", paramLabel = "KIND", description = "text (the run sheet) or json.")
+  private Format format = Format.TEXT;
+
+  @Option(
+      names = "--write",
+      paramLabel = "FILE",
+      description = "Also write the plan to a file; its ending (.txt, .json) says how. May be repeated.")
+  private List<String> files = new ArrayList<>();
+
+  @Option(names = "--seed", paramLabel = "N", description = "Another seed gives another plan.")
+  private Long seed;
+
+  @Option(names = "--effort", paramLabel = "HOW", description = "quick, standard (the default) or thorough.")
+  private Effort effort = Effort.STANDARD;
+
+  @Option(names = "--seconds", paramLabel = "N", description = "Search for N seconds; the plan then depends on the machine.")
+  private Integer seconds;
+
+  PlanCommand(Shell shell) {
+    this.shell = shell;
+  }
+
+  @Override
+  public Integer call() {
+    checkOptions();
+    Preload.solver();
+    Catalogue catalogue = catalogues.load(shell);
+    Request request = Request.read(ask, catalogue, shell);
+    Problem problem = seed == null ? request.problem() : request.problem().withSeed(seed);
+    Plan plan = plan(problem, catalogue);
+    if (!Feasibility.isFeasible(plan)) {
+      if (format == Format.JSON) {
+        shell.out().print(Json.pretty(PlanJson.of(plan, catalogue)));
+      }
+      Feasibility.reasons(plan, catalogue).forEach(shell::say);
+      return Exit.INFEASIBLE;
+    }
+    write(plan, catalogue);
+    print(request, plan, catalogue);
+    return Exit.DONE;
+  }
+
+  private void checkOptions() {
+    List<String> faults = new ArrayList<>();
+    for (String file : files) {
+      if (!PlanFormats.knows(file)) {
+        faults.add("--write (" + file + ") has no ending that is known. Maybe one of " + PlanFormats.endings() + ".");
+      }
+    }
+    if (seconds != null && (seconds < 1 || seconds > 3600)) {
+      faults.add("--seconds (" + seconds + ") must be from 1 to 3600.");
+    }
+    if (!faults.isEmpty()) {
+      throw new BadRequest(faults);
+    }
+  }
+
+  private Plan plan(Problem problem, Catalogue catalogue) {
+    SessionPlanner planner = new SessionPlanner(catalogue, Commands.version());
+    Limit limit = new Limit(effort, seconds == null ? OptionalInt.empty() : OptionalInt.of(seconds));
+    try (Interruption ignored = new Interruption(planner::stop);
+        Progress line = new Progress(shell, "Planning")) {
+      return planner.plan(problem, limit);
+    }
+  }
+
+  private void write(Plan plan, Catalogue catalogue) {
+    Map<Path, String> texts = new LinkedHashMap<>();
+    files.forEach(file -> texts.put(shell.path(file), PlanFormats.render(file, plan, catalogue)));
+    OutputFiles.write(texts);
+  }
+
+  private void print(Request request, Plan plan, Catalogue catalogue) {
+    if (!plan.solver().complete()) {
+      shell.say("Interrupted: this is the best plan found so far.");
+    }
+    if (format == Format.JSON) {
+      request.echo().forEach(line -> shell.say("Read as: " + line));
+      shell.out().print(Json.pretty(PlanJson.of(plan, catalogue)));
+    } else {
+      request.echo().forEach(line -> shell.out().print("Read as: " + line + "\n"));
+      shell.out().print((request.echo().isEmpty() ? "" : "\n") + RunSheet.of(plan, catalogue, shell.colour()));
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package counterset.cli;
+
+import counterset.json.Json;
+import counterset.model.Catalogue;
+import counterset.model.Plan;
+import counterset.report.json.PlanJson;
+import counterset.report.text.RunSheet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.BiFunction;
+
+/** The kinds of file that a plan can be written to, by the ending of the name. A new output is registered here. */
+final class PlanFormats {
+
+  private static final Map<String, BiFunction<Plan, Catalogue, String>> BY_ENDING = new LinkedHashMap<>();
+
+  static {
+    BY_ENDING.put("txt", (plan, catalogue) -> RunSheet.of(plan, catalogue, false));
+    BY_ENDING.put("json", (plan, catalogue) -> Json.pretty(PlanJson.of(plan, catalogue)));
+  }
+
+  private PlanFormats() {}
+
+  /** Whether a file name has an ending that is known. */
+  static boolean knows(String file) {
+    return BY_ENDING.containsKey(ending(file));
+  }
+
+  /** The known endings, for messages. */
+  static String endings() {
+    return "." + String.join(", .", BY_ENDING.keySet());
+  }
+
+  /** A plan as the text of a file. */
+  static String render(String file, Plan plan, Catalogue catalogue) {
+    return BY_ENDING.get(ending(file)).apply(plan, catalogue);
+  }
+
+  private static String ending(String file) {
+    return file.substring(file.lastIndexOf('.') + 1).toLowerCase(java.util.Locale.ROOT);
+  }
+}

@@ -1,0 +1,60 @@
+package counterset.cli;
+
+import counterset.model.Catalogue;
+import counterset.model.Exercise;
+import counterset.model.Plan;
+import counterset.model.Session;
+import counterset.model.SolverNote;
+import counterset.model.Superset;
+import counterset.problem.PlanFile;
+import counterset.problem.PlannedSuperset;
+import counterset.solve.SessionPlanner;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Scores the session of a plan file as it stands. */
+final class Recheck {
+
+  private final PlanFile file;
+  private final Catalogue catalogue;
+
+  Recheck(PlanFile file, Catalogue catalogue) {
+    this.file = file;
+    this.catalogue = catalogue;
+  }
+
+  /** The plan that the session of the file makes; exercises beyond the positions of a superset are left out. */
+  Plan plan() {
+    int perSuperset = file.problem().clock().perSuperset();
+    List<Superset> supersets =
+        file.supersets().stream()
+            .map(s -> new Superset(s.number(), exercises(s.exercises().stream().limit(perSuperset).toList())))
+            .toList();
+    Session session = new Session(exercises(file.warmUp()), supersets, exercises(file.coolDown()));
+    SolverNote note = new SolverNote(file.problem().seed(), "none", Commands.version(), 0, true);
+    return new SessionPlanner(catalogue, Commands.version()).score(file.problem(), session, note);
+  }
+
+  /** Supersets that hold more exercises than the clock has positions. */
+  List<String> shapeFaults() {
+    int perSuperset = file.problem().clock().perSuperset();
+    List<String> faults = new ArrayList<>();
+    for (PlannedSuperset superset : file.supersets()) {
+      if (superset.exercises().size() > perSuperset) {
+        faults.add(
+            "Superset "
+                + superset.number()
+                + " has "
+                + superset.exercises().size()
+                + " exercises, but the clock has room for "
+                + perSuperset
+                + ". Maybe move one to another superset.");
+      }
+    }
+    return faults;
+  }
+
+  private List<Exercise> exercises(List<String> ids) {
+    return ids.stream().map(catalogue.exercises()::get).toList();
+  }
+}

@@ -1,0 +1,74 @@
+package counterset.explain;
+
+import counterset.model.Exercise;
+import counterset.model.Interval;
+import counterset.model.Plan;
+import counterset.model.Superset;
+import counterset.timeline.Kit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is said in a rest, and in the seconds between the exercises of a superset. */
+final class RestWords {
+
+  private static final String COUNTDOWN = "Last five seconds: five, four, three, two, one.";
+
+  private final Plan plan;
+  private final NextWords next;
+
+  RestWords(Plan plan, NextWords next) {
+    this.plan = plan;
+    this.next = next;
+  }
+
+  /** A rest names what comes, how to get there, and counts down. */
+  List<String> of(Interval rest) {
+    Interval work = next.work(rest).orElseThrow();
+    boolean sameAgain = work.at().orElseThrow().superset() == rest.at().orElseThrow().superset();
+    List<String> sentences = new ArrayList<>();
+    sentences.add("Rest.");
+    sentences.addAll(next.handling(rest));
+    if (sameAgain) {
+      sentences.add(again(work));
+    } else {
+      boolean last = work.at().orElseThrow().superset() == lastFilled();
+      sentences.add((last ? "Last " + BlockWords.name(plan) + ": " : "Next: ") + next.exercises(work) + ".");
+      sentences.add(work.exercise().orElseThrow().setup());
+    }
+    int left = rest.seconds() - Kit.COUNTDOWN;
+    List<String> said = new ArrayList<>(sameAgain ? sentences : NextWords.fitting(sentences, left));
+    if (left >= Kit.COUNTDOWN) {
+      said.add(COUNTDOWN);
+    }
+    return said;
+  }
+
+  private int lastFilled() {
+    return plan.session().supersets().stream()
+        .filter(superset -> !superset.exercises().isEmpty())
+        .mapToInt(Superset::number)
+        .max()
+        .orElse(0);
+  }
+
+  private String again(Interval work) {
+    Superset superset = next.superset(work.at().orElseThrow().superset());
+    String round = ", round " + work.round().orElse(1) + " of " + plan.problem().clock().rounds() + ".";
+    if (superset.isUnilateral()) {
+      return "The same again, left side first" + round;
+    }
+    List<Exercise> exercises = superset.distinct();
+    String same = exercises.size() == 1 ? "The same again" : "Same " + English.number(exercises.size()) + " again";
+    return same + round;
+  }
+
+  /** The seconds between two exercises of one superset. */
+  List<String> between(Interval pause) {
+    Interval work = next.work(pause).orElseThrow();
+    List<String> sentences = new ArrayList<>();
+    sentences.add("Switch.");
+    sentences.addAll(next.handling(pause));
+    sentences.add("Next: " + WorkWords.name(work) + ".");
+    return sentences;
+  }
+}

@@ -1,0 +1,30 @@
+package counterset.report.text;
+
+import counterset.model.Catalogue;
+import counterset.model.Plan;
+
+/**
+ * The run sheet: what to fetch, the session by the second with what is said in each rest, and what the plan is worth.
+ */
+public final class RunSheet {
+
+  private RunSheet() {}
+
+  /**
+   * A run sheet of lines of at most 100 columns.
+   *
+   * @param colour whether to make some lines stand out on a terminal; the words are the same without
+   */
+  public static String of(Plan plan, Catalogue catalogue, boolean colour) {
+    Page page = new Page(colour);
+    HeadPart.write(page, plan, catalogue);
+    FetchPart.write(page, plan);
+    OrderPart.write(page, plan);
+    new ClockPart(page, plan, catalogue).write();
+    WorthPart.write(page, plan, catalogue);
+    page.blank();
+    page.strong("", "CAUTIONS");
+    plan.cautions().forEach(caution -> page.plain("  - ", caution));
+    return page.text();
+  }
+}

@@ -1,0 +1,36 @@
+package counterset.report.text;
+
+import counterset.explain.BlockWords;
+import counterset.explain.English;
+import counterset.explain.ScoreWords;
+import counterset.model.Plan;
+import counterset.report.Times;
+
+/** A plan on one line, for lists of many. */
+public final class SessionLine {
+
+  private SessionLine() {}
+
+  /** {@code 19:50 of 20:00, 8 supersets, 6 of 6 targets, medium 0, soft +27: Lunch-break legs}. */
+  public static String of(Plan plan) {
+    long covered = plan.coverage().stream().filter(target -> target.direct() >= target.minSets()).count();
+    String score =
+        plan.score().feasible()
+            ? "medium " + plan.score().medium() + ", soft " + ScoreWords.points(plan.score().soft())
+            : "NOT FEASIBLE, hard " + plan.score().hard();
+    return Times.clock(plan.totals().seconds())
+        + " of "
+        + Times.clock(60 * plan.problem().minutes())
+        + ", "
+        + English.count(plan.totals().supersets(), BlockWords.name(plan))
+        + ", "
+        + covered
+        + " of "
+        + English.count(plan.coverage().size(), "target")
+        + ", "
+        + score
+        + (plan.solver().complete() ? "" : ", interrupted")
+        + ": "
+        + plan.problem().title().replaceAll("\\p{Cntrl}", " ");
+  }
+}

@@ -1,0 +1,132 @@
+package counterset.planning.constraints;
+
+import static counterset.fixture.ExerciseBuilder.exercise;
+import static counterset.fixture.ExerciseBuilder.oneSided;
+import static counterset.fixture.ExerciseBuilder.plain;
+import static counterset.fixture.SessionBuilder.clock;
+import static counterset.fixture.SessionBuilder.session;
+import static counterset.planning.constraints.Check.costs;
+import static counterset.planning.constraints.Check.silent;
+import static counterset.planning.constraints.SessionConstraint.*;
+
+import counterset.fixture.Problems;
+import counterset.fixture.SessionBuilder;
+import counterset.fixture.Trade;
+import counterset.model.Exercise;
+import counterset.model.Owned;
+import counterset.model.Position;
+import counterset.model.Target;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+
+class CoverageConstraintsTest {
+
+  private final Exercise quads = exercise("quads").withPrimary("quadriceps").build();
+  private final Exercise moreQuads = exercise("more-quads").withPrimary("quadriceps").build();
+  private final Exercise thirdQuads = exercise("third-quads").withPrimary("quadriceps").build();
+  private final Exercise hams = exercise("hams").withPrimary("hamstrings").build();
+  private final Exercise helped = exercise("helped").withPrimary("chest").withSecondary("quadriceps").build();
+  private final Exercise chest = exercise("chest").withPrimary("chest").build();
+
+  private SessionBuilder wanting(int minSets) {
+    return session().asked(p -> p.targets(new Target("quadriceps", 1, minSets)));
+  }
+
+  @Test
+  void targetUncoveredCountsMissingDirectSets() {
+    silent(TARGET_UNCOVERED, wanting(2).superset(quads, moreQuads).superset(thirdQuads, hams));
+    silent(TARGET_UNCOVERED, wanting(2).superset(quads, moreQuads));
+    costs(TARGET_UNCOVERED, 1, wanting(2).superset(quads, hams));
+    costs(TARGET_UNCOVERED, 2, wanting(2).superset(helped, hams));
+    costs(TARGET_UNCOVERED, 2, wanting(2).superset());
+    silent(TARGET_UNCOVERED, wanting(0).superset(chest, hams));
+  }
+
+  @Test
+  void targetUncoveredCountsRoundsAndBothSidesAsOneSet() {
+    silent(TARGET_UNCOVERED, wanting(2).asked(p -> p.clock(clock(2, 2))).superset(quads, hams));
+    costs(TARGET_UNCOVERED, 1, wanting(3).asked(p -> p.clock(clock(2, 2))).superset(quads, hams));
+    costs(TARGET_UNCOVERED, 1, wanting(2).bothSides(oneSided("side")));
+    silent(TARGET_UNCOVERED, wanting(1).bothSides(oneSided("side")));
+  }
+
+  @Test
+  void targetUncoveredAddsTheTargets() {
+    Target[] targets = {new Target("hamstrings", 1, 1), new Target("chest", 1, 2), new Target("quadriceps", 1, 1)};
+    costs(TARGET_UNCOVERED, 3, session().asked(p -> p.targets(targets)).superset(quads, moreQuads));
+  }
+
+  private SessionBuilder sharing(int quadriceps, int hamstrings) {
+    return session().asked(p -> p.targets(new Target("quadriceps", quadriceps, 0), new Target("hamstrings", hamstrings, 0)));
+  }
+
+  @Test
+  void unevenVolumeSquaresTheDistanceFromTheShare() {
+    silent(UNEVEN_VOLUME, sharing(1, 1).superset(quads, hams));
+    // 1 and 0 sets are half a set away each: 0.25, rounded to 0.
+    silent(UNEVEN_VOLUME, sharing(1, 1).superset(quads, chest));
+    // 1.5 and 0 sets are 0.75 away each: 0.5625, rounded to 1.
+    costs(UNEVEN_VOLUME, 2, sharing(1, 1).superset(quads, helped));
+    costs(UNEVEN_VOLUME, 2, sharing(1, 1).superset(quads, moreQuads));
+    // 3 and 0 sets are 1.5 away each: 2.25, rounded to 2.
+    costs(UNEVEN_VOLUME, 4, sharing(1, 1).superset(quads, moreQuads).superset(thirdQuads));
+    silent(UNEVEN_VOLUME, sharing(1, 1).superset(chest));
+    silent(UNEVEN_VOLUME, sharing(1, 1).superset());
+  }
+
+  @Test
+  void unevenVolumeFollowsTheEmphasis() {
+    silent(UNEVEN_VOLUME, sharing(2, 1).superset(quads, hams).superset(moreQuads));
+    // Shares of 3 sets are 1 and 2; a set away each.
+    costs(UNEVEN_VOLUME, 2, sharing(1, 2).superset(quads, hams).superset(moreQuads));
+  }
+
+  @Test
+  void unevenVolumeCountsRoundsAndBothSidesAsOneSet() {
+    costs(UNEVEN_VOLUME, 2, sharing(1, 1).asked(p -> p.clock(clock(2, 2))).superset(quads, chest));
+    silent(UNEVEN_VOLUME, sharing(1, 1).bothSides(oneSided("side")).superset(hams, chest));
+  }
+
+  @Test
+  void supersetEmptyCountsSupersetsWithAHole() {
+    silent(SUPERSET_EMPTY, session().superset(quads, hams));
+    costs(SUPERSET_EMPTY, 1, session().superset(quads, hams).superset(chest));
+    costs(SUPERSET_EMPTY, 1, session().superset(quads, hams).superset());
+    costs(SUPERSET_EMPTY, 3, session().superset(null, hams).superset().superset(chest));
+    costs(SUPERSET_EMPTY, 1, session().asked(p -> p.clock(clock(3, 1))).superset(quads, hams));
+  }
+
+  private SessionBuilder owning(String... equipment) {
+    Exercise dumbbell = exercise("dumbbell").withNeed(Trade.DUMBBELL, 1).build();
+    return session()
+        .asked(p -> p.owning(Arrays.stream(equipment).map(Problems::two).toArray(Owned[]::new)))
+        .superset(dumbbell, quads);
+  }
+
+  @Test
+  void equipmentUnusedCountsItemsLeftLying() {
+    silent(EQUIPMENT_UNUSED, owning());
+    silent(EQUIPMENT_UNUSED, owning(Trade.DUMBBELL));
+    costs(EQUIPMENT_UNUSED, 1, owning(Trade.DUMBBELL, Trade.CHAIR));
+    costs(EQUIPMENT_UNUSED, 2, owning(Trade.ANKLE_WEIGHTS, Trade.CHAIR));
+    costs(EQUIPMENT_UNUSED, 1, session().asked(p -> p.owning(Problems.two(Trade.CHAIR))).superset());
+  }
+
+  @Test
+  void equipmentUnusedIsSatisfiedByComfort() {
+    costs(EQUIPMENT_UNUSED, 1, owning(Trade.MAT));
+    silent(EQUIPMENT_UNUSED, owning(Trade.MAT).superset(exercise("lying").withPosition(Position.SUPINE).build()));
+    Exercise allowing = exercise("allowing").withAllowsWorn(Trade.ANKLE_WEIGHTS).build();
+    costs(EQUIPMENT_UNUSED, 1, owning(Trade.ANKLE_WEIGHTS).superset(allowing));
+  }
+
+  @Test
+  void includeMissingCountsWishesThatAreNotThere() {
+    silent(INCLUDE_MISSING, session().superset(quads, hams));
+    silent(INCLUDE_MISSING, session().asked(p -> p.including("quads")).superset(quads, hams));
+    costs(INCLUDE_MISSING, 1, session().asked(p -> p.including("quads", "chest")).candidates(chest).superset(quads, hams));
+    costs(INCLUDE_MISSING, 2, session().asked(p -> p.including("quads", "chest")).candidates(quads, chest).superset());
+    Exercise variant = exercise("quads-heavy").withVariantOf("quads").build();
+    costs(INCLUDE_MISSING, 1, session().asked(p -> p.including("quads")).candidates(quads).superset(variant, plain("x")));
+  }
+}

@@ -1,0 +1,160 @@
+package counterset.solve;
+
+import static counterset.fixture.ExerciseBuilder.exercise;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ai.timefold.solver.core.api.solver.SolverFactory;
+import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
+import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import ai.timefold.solver.core.config.solver.SolverConfig;
+import counterset.fixture.Problems;
+import counterset.fixture.SessionBuilder;
+import counterset.fixture.Trade;
+import counterset.model.At;
+import counterset.model.Catalogue;
+import counterset.model.Exercise;
+import counterset.model.Joint;
+import counterset.model.Keep;
+import counterset.model.Pairing;
+import counterset.model.Position;
+import counterset.model.Problem;
+import counterset.model.Region;
+import counterset.model.Sides;
+import counterset.model.Superset;
+import counterset.model.Target;
+import counterset.planning.Place;
+import counterset.planning.SessionFacts;
+import counterset.planning.SessionSolution;
+import counterset.planning.SessionSolutions;
+import counterset.planning.constraints.SessionConstraintProvider;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Searches in which the solver checks after every move that nothing is corrupt and that the straight pass, which drives the
+ * search, says the same as the constraint streams.
+ */
+class FullAssertTest {
+
+  private static final long MOVES = 3_000;
+  private static final String[] MUSCLES = {"quadriceps", "hamstrings", "gluteus-maximus", "chest", "upper-back"};
+
+  private static SessionSolution solve(SessionFacts facts, Problem problem) {
+    SolverConfig config =
+        SearchConfig.of(problem.seed(), EnvironmentMode.FULL_ASSERT).withTerminationConfig(SearchConfig.moves(MOVES));
+    config
+        .getScoreDirectorFactoryConfig()
+        .withAssertionScoreDirectorFactory(
+            new ScoreDirectorFactoryConfig().withConstraintProviderClass(SessionConstraintProvider.class));
+    return SolverFactory.<SessionSolution>create(config)
+        .buildSolver()
+        .solve(SessionSolutions.empty(facts, Scoring.weights(problem)));
+  }
+
+  /** Solves with a part of the small trade; as many exercises as asked, of all sorts. */
+  private static SessionSolution solve(int exercises, int supersets, UnaryOperator<Problems> asked) {
+    List<Exercise> all = exercises(exercises);
+    Catalogue catalogue = Trade.of(all);
+    Problems plain =
+        Problems.of(catalogue, Region.LOWER)
+            .targets(new Target("quadriceps", 2, 2), new Target("hamstrings", 1, 1), new Target("chest", 1, 1))
+            .owning(Problems.two(Trade.DUMBBELL), Problems.two(Trade.ANKLE_WEIGHTS), Problems.two(Trade.MAT));
+    Problem problem = asked.apply(plain).problem();
+    return solve(new SessionFacts(problem, catalogue, all, supersets), problem);
+  }
+
+  private static List<Exercise> exercises(int count) {
+    List<Exercise> all = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      var builder =
+          exercise("e" + i)
+              .withFamily("family-" + i / 2)
+              .withPrimary(MUSCLES[i % MUSCLES.length])
+              .withSecondary("calves")
+              .withIntensity(1 + i % 3)
+              .withLevel(1 + i % 3)
+              .withPosition(Position.values()[i * 5 % Position.values().length])
+              .withDemand(Joint.values()[i % 3], i % 4)
+              .withSides(i % 4 == 1 ? Sides.UNILATERAL : Sides.BILATERAL);
+      switch (i % 5) {
+        case 0 -> builder.withNeed(Trade.DUMBBELL, 1 + i % 2);
+        case 2 -> builder.withNeed(Trade.ANKLE_WEIGHTS, 1);
+        case 3 -> builder.withAllowsWorn(Trade.ANKLE_WEIGHTS);
+        default -> builder.withNeed(Trade.WALL, 1);
+      }
+      all.add(i % 7 == 6 ? builder.withVariantOf("e" + (i - 1)).build() : builder.build());
+    }
+    return all;
+  }
+
+  private static void assertWhole(SessionSolution solution) {
+    assertThat(solution.getScore().hardScore()).isLessThanOrEqualTo(0);
+    for (Superset superset : SessionSolutions.supersets(solution)) {
+      if (superset.exercises().stream().anyMatch(Exercise::isUnilateral)) {
+        assertThat(superset.isUnilateral()).as("superset %s", superset).isTrue();
+      }
+    }
+  }
+
+  @Test
+  void pairsAndOneSidedSupersets() {
+    SessionSolution solution = solve(20, 5, p -> p.limited("sore-knees"));
+    assertWhole(solution);
+    assertThat(solution.getPlaces()).allMatch(place -> place.getCandidate() != null);
+  }
+
+  @Test
+  void keptPlacesStayWhereTheyAre() {
+    Keep[] keep = {new Keep(new At(1, 1), "e0"), new Keep(new At(3, 0), "e5")};
+    SessionSolution solution = solve(20, 4, p -> p.keeping(keep).including("e0"));
+    List<Place> places = solution.getPlaces();
+    assertThat(places.get(1).getCandidate().exercise().id()).isEqualTo("e0");
+    assertThat(places.get(4).getCandidate().exercise().id()).isEqualTo("e5");
+    assertThat(places.get(5).getCandidate().exercise().id()).as("the other side").isEqualTo("e5");
+    assertThat(places).filteredOn(Place::isPinned).extracting(Place::getIndex).containsExactly(1, 4, 5);
+    assertWhole(solution);
+  }
+
+  @Test
+  void nearlyEverythingIsKept() {
+    Keep[] keep = {new Keep(new At(1, 0), "e0"), new Keep(new At(2, 0), "e1")};
+    SessionSolution solution = solve(8, 2, p -> p.keeping(keep));
+    assertThat(solution.getPlaces().get(1).getCandidate()).isNotNull();
+    assertWhole(solution);
+  }
+
+  @Test
+  void triSets() {
+    SessionSolution solution =
+        solve(24, 3, p -> p.clock(SessionBuilder.clock(3, 1)).pairing(Pairing.COMPOUND).weighing(Map.of("tooEasy", 0)));
+    assertThat(solution.getPlaces())
+        .allSatisfy(place -> assertThat(place.getCandidate().unilateral()).isFalse());
+  }
+
+  @Test
+  void rounds() {
+    assertWhole(solve(16, 2, p -> p.clock(SessionBuilder.clock(2, 3)).pairing(Pairing.FREE).liking("e2").disliking("e3")));
+  }
+
+  @Test
+  void straightSets() {
+    SessionSolution solution = solve(16, 5, p -> p.clock(SessionBuilder.clock(1, 2)).weighing(Map.of("floorTrip", 3)));
+    assertThat(solution.getPlaces())
+        .allSatisfy(place -> assertThat(place.getCandidate().unilateral()).isFalse());
+  }
+
+  @Test
+  void tooFewExercisesForAllSupersetsRepeatNone() {
+    SessionSolution solution = solve(3, 4, UnaryOperator.identity());
+    assertThat(solution.getScore().hardScore()).isZero();
+    assertThat(solution.getScore().mediumScore()).isNegative();
+  }
+
+  @Test
+  void oneExerciseOnly() {
+    assertThat(solve(1, 2, UnaryOperator.identity()).getScore()).isNotNull();
+  }
+}
