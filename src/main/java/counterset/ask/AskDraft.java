@@ -66,8 +66,15 @@ final class AskDraft {
   void clock(ClockPart part, double seconds, Span span) {
     int least = part == ClockPart.WORK ? 1 : 0;
     if (!new Numeral(seconds, 0).isWhole(least, part.maxSeconds())) {
-      fault(span,
-          "The seconds of " + part.text() + " are a whole number from " + least + " to " + part.maxSeconds() + ".");
+      fault(
+          span,
+          "The seconds of "
+              + part.text()
+              + " are a whole number from "
+              + least
+              + " to "
+              + part.maxSeconds()
+              + ".");
       return;
     }
     clock.get(part).set((int) seconds, span, this);

@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads the one-line asks of a coach with the names of one catalogue. Immutable and safe to share. */
+/**
+ * Reads the one-line asks of a coach with the names of one catalogue. Immutable and safe to share.
+ */
 public final class AskReader {
 
   private static final int MAX_LENGTH = 1000;
@@ -50,13 +52,19 @@ public final class AskReader {
     AskDraft draft = new AskDraft();
     if (ask.length() > MAX_LENGTH) {
       String start = Span.escape(ask.substring(0, 40)) + "...";
-      draft.fault(new Span(start, 1), "An ask has at most " + MAX_LENGTH + " characters; this one has " + ask.length()
-          + ". Put a long one into a problem file.");
+      draft.fault(
+          new Span(start, 1),
+          "An ask has at most "
+              + MAX_LENGTH
+              + " characters; this one has "
+              + ask.length()
+              + ". Put a long one into a problem file.");
       return new AskReading(Optional.empty(), List.of(), draft.faults());
     }
     Words words = new Words(ask, new Tokenizer(ask, draft).tokens());
     if (!readAll(words, draft) && draft.faults().isEmpty()) {
-      draft.fault(new Span(Span.escape(ask.strip()), 1),
+      draft.fault(
+          new Span(Span.escape(ask.strip()), 1),
           "The ask is empty. Name what you want, such as \"20 min, lower body, dumbbells, sore knees\".");
     }
     return finish(ask, draft);

@@ -8,7 +8,8 @@ import java.util.Optional;
  * How an ask was read.
  *
  * @param problem the complete problem; present if and only if there are no faults
- * @param echo how it was read, one plain line a topic, assumptions marked as such; empty if there are faults
+ * @param echo how it was read, one plain line a topic, assumptions marked as such; empty if there
+ *     are faults
  * @param faults all that is wrong, in the order of the ask
  */
 public record AskReading(Optional<Problem> problem, List<String> echo, List<AskFault> faults) {

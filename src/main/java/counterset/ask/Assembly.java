@@ -29,21 +29,28 @@ final class Assembly {
     this.draft = draft;
     this.minutes = draft.minutes.or(Problem.DEFAULT_MINUTES);
     this.equipment = OwnedList.of(catalogue, draft);
-    Set<String> ids = new LinkedHashSet<>(
-        draft.targets.isEmpty() ? MuscleNames.defaults(catalogue, OwnWords.WHOLE) : draft.targets);
+    Set<String> ids =
+        new LinkedHashSet<>(
+            draft.targets.isEmpty()
+                ? MuscleNames.defaults(catalogue, OwnWords.WHOLE)
+                : draft.targets);
     ids.addAll(draft.emphasis);
     ids.addAll(draft.minSets.keySet());
     ids.removeAll(draft.removed.keySet());
     this.targets = ids.stream().map(this::target).toList();
-    Span span = draft.removed.isEmpty() ? new Span("", 1) : draft.removed.values().iterator().next();
-    if (targets.isEmpty() && draft.faults().stream().noneMatch(fault -> fault.column() == span.column())) {
-      draft.fault(span, "No target is left. Name a muscle group or region that the session trains.");
+    Span span =
+        draft.removed.isEmpty() ? new Span("", 1) : draft.removed.values().iterator().next();
+    if (targets.isEmpty()
+        && draft.faults().stream().noneMatch(fault -> fault.column() == span.column())) {
+      draft.fault(
+          span, "No target is left. Name a muscle group or region that the session trains.");
     }
   }
 
   private Target target(String id) {
     Slot<Integer> sets = draft.minSets.get(id);
-    return new Target(id, draft.emphasis.contains(id) ? EMPHASIS : 1, sets == null ? 1 : sets.or(1));
+    return new Target(
+        id, draft.emphasis.contains(id) ? EMPHASIS : 1, sets == null ? 1 : sets.or(1));
   }
 
   int minutes() {

@@ -23,14 +23,19 @@ final class ClockEcho {
       work.add(part(ClockPart.SWITCH, clock.between()));
     }
     work.add(part(ClockPart.REST, clock.rest()));
-    List<Part> around = List.of(
-        part(ClockPart.GET_READY, clock.getReady()),
-        part(ClockPart.WARM_UP, clock.warmUp()),
-        part(ClockPart.COOL_DOWN, clock.coolDown()));
-    List<Part> shape = List.of(
-        new Part(kind(), draft.perSuperset.isSet()),
-        new Part(clock.rounds() + (clock.rounds() == 1 ? " round" : " rounds"), draft.rounds.isSet()));
-    return List.of("clock: " + join(work), "around it: " + join(around), "supersets: " + join(shape));
+    List<Part> around =
+        List.of(
+            part(ClockPart.GET_READY, clock.getReady()),
+            part(ClockPart.WARM_UP, clock.warmUp()),
+            part(ClockPart.COOL_DOWN, clock.coolDown()));
+    List<Part> shape =
+        List.of(
+            new Part(kind(), draft.perSuperset.isSet()),
+            new Part(
+                clock.rounds() + (clock.rounds() == 1 ? " round" : " rounds"),
+                draft.rounds.isSet()));
+    return List.of(
+        "clock: " + join(work), "around it: " + join(around), "supersets: " + join(shape));
   }
 
   private Part part(ClockPart part, int seconds) {
@@ -49,7 +54,8 @@ final class ClockEcho {
   /** Marks what is assumed, once if that is everything. */
   private static String join(List<Part> parts) {
     boolean none = parts.stream().noneMatch(Part::said);
-    List<String> texts = parts.stream().map(it -> it.said() || none ? it.text() : it.text() + " (assumed)").toList();
+    List<String> texts =
+        parts.stream().map(it -> it.said() || none ? it.text() : it.text() + " (assumed)").toList();
     return String.join(", ", texts) + (none ? " (assumed)" : "");
   }
 }

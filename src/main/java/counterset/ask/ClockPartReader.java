@@ -23,7 +23,8 @@ final class ClockPartReader implements PhraseReader {
 
   private Optional<Phrase> nameFirst(Words words, int at, Match named) {
     ClockPart part = ClockPart.valueOf(named.id());
-    Length length = length(words, words.skip(named.end(), ":", "=", "of", "is", "for")).orElse(null);
+    Length length =
+        length(words, words.skip(named.end(), ":", "=", "of", "is", "for")).orElse(null);
     if (length != null && (part.isAround() || !isTooLong(length, part))) {
       return phrase(words, at, length, part, length.end());
     }
@@ -31,7 +32,10 @@ final class ClockPartReader implements PhraseReader {
       return Phrase.filler(named.end());
     }
     String example = part.text() + (part.isAround() ? " 2 min" : " 20 s");
-    return Phrase.fault(words, at, named.end(),
+    return Phrase.fault(
+        words,
+        at,
+        named.end(),
         "Say how long the " + part.text() + " is, such as \"" + example + "\".");
   }
 
@@ -44,7 +48,10 @@ final class ClockPartReader implements PhraseReader {
       ClockPart part = words.is(length.end(), "on") ? ClockPart.WORK : ClockPart.REST;
       return phrase(words, at, length, part, length.end() + 1);
     }
-    Match named = vocabulary.match(words, words.skip(length.end(), "of", "for"), Kind.CLOCK_PART).orElse(null);
+    Match named =
+        vocabulary
+            .match(words, words.skip(length.end(), "of", "for"), Kind.CLOCK_PART)
+            .orElse(null);
     if (named == null) {
       return Optional.empty();
     }
@@ -61,7 +68,10 @@ final class ClockPartReader implements PhraseReader {
   /** In "20 min warm-up 3 min" the longer one is the session. */
   private boolean isSession(Words words, Length length, Match named) {
     return length.coarse()
-        && lengths.read(words, named.end()).map(next -> next.seconds() < length.seconds()).orElse(false);
+        && lengths
+            .read(words, named.end())
+            .map(next -> next.seconds() < length.seconds())
+            .orElse(false);
   }
 
   /** A length with a unit, or a bare number: seconds if it can be. */
@@ -75,10 +85,14 @@ final class ClockPartReader implements PhraseReader {
         .map(numeral -> new Length(numeral.value(), false, numeral.end()));
   }
 
-  private static Optional<Phrase> phrase(Words words, int at, Length length, ClockPart part, int end) {
+  private static Optional<Phrase> phrase(
+      Words words, int at, Length length, ClockPart part, int end) {
     boolean bare = Numeral.read(words, length.end() - 1).isPresent() && !length.coarse();
-    if (bare && length.seconds() > 0 && (part.isAround() || length.seconds() < LEAST_BARE_SECONDS)) {
-      return Phrase.fault(words, at, end, "Say whether the " + part.text() + " takes minutes or seconds.");
+    if (bare
+        && length.seconds() > 0
+        && (part.isAround() || length.seconds() < LEAST_BARE_SECONDS)) {
+      return Phrase.fault(
+          words, at, end, "Say whether the " + part.text() + " takes minutes or seconds.");
     }
     Span span = words.span(at, end);
     return Phrase.of(end, draft -> draft.clock(part, length.seconds(), span));

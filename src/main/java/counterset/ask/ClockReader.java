@@ -23,20 +23,29 @@ final class ClockReader implements PhraseReader {
     }
     end = afterNames(words, end);
     if (seconds.size() > 3) {
-      return Phrase.fault(words, at, end, "Say work/rest (\"45/30\") or work/switch/rest (\"45/15/30\"), in seconds.");
+      return Phrase.fault(
+          words,
+          at,
+          end,
+          "Say work/rest (\"45/30\") or work/switch/rest (\"45/15/30\"), in seconds.");
     }
-    List<ClockPart> parts = seconds.size() == 2
-        ? List.of(ClockPart.WORK, ClockPart.REST)
-        : List.of(ClockPart.WORK, ClockPart.SWITCH, ClockPart.REST);
+    List<ClockPart> parts =
+        seconds.size() == 2
+            ? List.of(ClockPart.WORK, ClockPart.REST)
+            : List.of(ClockPart.WORK, ClockPart.SWITCH, ClockPart.REST);
     Span span = words.span(at, end);
-    return Phrase.of(end, draft -> {
-      for (int i = 0; i < parts.size(); i++) {
-        draft.clock(parts.get(i), seconds.get(i), span);
-      }
-    });
+    return Phrase.of(
+        end,
+        draft -> {
+          for (int i = 0; i < parts.size(); i++) {
+            draft.clock(parts.get(i), seconds.get(i), span);
+          }
+        });
   }
 
-  /** The place after "work/rest" or "work/switch/rest", which may stand before or after the figures. */
+  /**
+   * The place after "work/rest" or "work/switch/rest", which may stand before or after the figures.
+   */
   private static int afterNames(Words words, int at) {
     if (!words.is(at, "work") || !words.is(at + 1, "/")) {
       return at;

@@ -36,37 +36,49 @@ final class Contradictions {
   }
 
   private void muscles() {
-    draft.removed.forEach((id, span) -> {
-      Span wanted = draft.wanted.get(id);
-      if (wanted != null) {
-        draft.fault(span, contradicts(wanted));
-      }
-    });
+    draft.removed.forEach(
+        (id, span) -> {
+          Span wanted = draft.wanted.get(id);
+          if (wanted != null) {
+            draft.fault(span, contradicts(wanted));
+          }
+        });
   }
 
   private void supersets() {
     if (draft.perSuperset.or(2) != 1) {
       return;
     }
-    draft.pairing.value().ifPresent(it -> draft.fault(draft.pairing.span(),
-        "Straight sets have no pairing (" + draft.perSuperset.span().quoted() + "). Keep one of the two."));
+    draft
+        .pairing
+        .value()
+        .ifPresent(
+            it ->
+                draft.fault(
+                    draft.pairing.span(),
+                    "Straight sets have no pairing ("
+                        + draft.perSuperset.span().quoted()
+                        + "). Keep one of the two."));
     Slot<Integer> between = draft.clock.get(ClockPart.SWITCH);
     if (between.or(0) > 0) {
-      draft.fault(between.span(),
-          "Straight sets have no switch (" + draft.perSuperset.span().quoted() + "). Keep one of the two.");
+      draft.fault(
+          between.span(),
+          "Straight sets have no switch ("
+              + draft.perSuperset.span().quoted()
+              + "). Keep one of the two.");
     }
   }
 
   private void likes() {
-    draft.likes.forEach((id, span) -> {
-      if (draft.dislikes.containsKey(id)) {
-        draft.fault(draft.dislikes.get(id), contradicts(span));
-      }
-    });
+    draft.likes.forEach(
+        (id, span) -> {
+          if (draft.dislikes.containsKey(id)) {
+            draft.fault(draft.dislikes.get(id), contradicts(span));
+          }
+        });
   }
 
   static String contradicts(Span other) {
     return "This contradicts " + other.quoted() + ". Keep one of the two.";
   }
-
 }

@@ -24,15 +24,26 @@ final class DurationReader implements PhraseReader {
       return Phrase.fault(words, at, end, "A session takes at least 1 minute. Say \"20 min\".");
     }
     if (!length.coarse()) {
-      return Phrase.fault(words, at, end,
+      return Phrase.fault(
+          words,
+          at,
+          end,
           "Say what these seconds are: work, rest, switch or get ready. The session itself is measured in minutes.");
     }
     double minutes = length.seconds() / 60;
     if (minutes > MAX_MINUTES) {
-      return Phrase.fault(words, at, end, "A session takes at most " + MAX_MINUTES + " minutes. Name a shorter one.");
+      return Phrase.fault(
+          words,
+          at,
+          end,
+          "A session takes at most " + MAX_MINUTES + " minutes. Name a shorter one.");
     }
     if (minutes != Math.rint(minutes)) {
-      return Phrase.fault(words, at, end, "A session takes whole minutes. Say " + (int) Math.ceil(minutes) + " min.");
+      return Phrase.fault(
+          words,
+          at,
+          end,
+          "A session takes whole minutes. Say " + (int) Math.ceil(minutes) + " min.");
     }
     Span span = words.span(at, end);
     return Phrase.of(end, draft -> draft.minutes.set((int) minutes, span, draft));
@@ -43,7 +54,8 @@ final class DurationReader implements PhraseReader {
     if (words.is(at, "no", "not") && words.is(at + 1, "more") && words.is(at + 2, "than")) {
       return at + 3;
     }
-    if (words.is(at, "up") && words.is(at + 1, "to") || words.is(at, "at") && words.is(at + 1, "most")) {
+    if (words.is(at, "up") && words.is(at + 1, "to")
+        || words.is(at, "at") && words.is(at + 1, "most")) {
       return at + 2;
     }
     return words.is(at, "max", "maximum") ? at + 1 : at;

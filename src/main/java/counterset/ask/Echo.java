@@ -28,7 +28,10 @@ final class Echo {
 
   List<String> lines() {
     List<String> lines = new ArrayList<>();
-    lines.add(assembly.minutes() + (assembly.minutes() == 1 ? " minute" : " minutes") + mark(draft.minutes));
+    lines.add(
+        assembly.minutes()
+            + (assembly.minutes() == 1 ? " minute" : " minutes")
+            + mark(draft.minutes));
     lines.add(targets());
     lines.add(equipment());
     lines.add("limitations: " + (draft.limitations.isEmpty() ? "none named" : limitations()));
@@ -40,7 +43,8 @@ final class Echo {
     if (!draft.include.isEmpty()) {
       lines.add("include: " + join(draft.include.keySet(), this::name));
     }
-    draft.kept.forEach(kept -> lines.add("keep: " + kept.keep().at() + " " + name(kept.keep().exercise())));
+    draft.kept.forEach(
+        kept -> lines.add("keep: " + kept.keep().at() + " " + name(kept.keep().exercise())));
     list(lines, "exclude", draft.exclude.keySet());
     list(lines, "likes", draft.likes.keySet());
     list(lines, "dislikes", draft.dislikes.keySet());
@@ -59,7 +63,11 @@ final class Echo {
       notes.add("whole body, assumed");
     }
     if (!draft.removed.isEmpty()) {
-      notes.add("without " + draft.removed.keySet().stream().map(this::muscle).collect(Collectors.joining(", ")));
+      notes.add(
+          "without "
+              + draft.removed.keySet().stream()
+                  .map(this::muscle)
+                  .collect(Collectors.joining(", ")));
     }
     return "targets: " + names + (notes.isEmpty() ? "" : " (" + String.join("; ", notes) + ")");
   }
@@ -76,7 +84,10 @@ final class Echo {
 
   private String equipment() {
     List<String> always =
-        catalogue.equipment().values().stream().filter(Equipment::alwaysThere).map(Equipment::name).toList();
+        catalogue.equipment().values().stream()
+            .filter(Equipment::alwaysThere)
+            .map(Equipment::name)
+            .toList();
     String there = always.isEmpty() ? "" : "; always there: " + lower(String.join(", ", always));
     if (assembly.equipment().isEmpty()) {
       return "equipment: none" + (draft.noEquipment.isSet() ? "" : ASSUMED) + there;
@@ -85,9 +96,10 @@ final class Echo {
   }
 
   private String owned(Owned owned) {
-    boolean graded = catalogue.exercises().values().stream()
-        .flatMap(exercise -> exercise.needs().stream())
-        .anyMatch(need -> need.equipment().equals(owned.id()) && need.load().isPresent());
+    boolean graded =
+        catalogue.exercises().values().stream()
+            .flatMap(exercise -> exercise.needs().stream())
+            .anyMatch(need -> need.equipment().equals(owned.id()) && need.load().isPresent());
     boolean special = owned.loads().size() < 3 || !owned.kg().isEmpty();
     return EquipmentText.of(catalogue.equipment().get(owned.id()), owned, graded || special);
   }
@@ -103,8 +115,9 @@ final class Echo {
   }
 
   private String exercise(String id) {
-    boolean group = catalogue.exercises().values().stream()
-        .anyMatch(exercise -> exercise.family().equals(id) || exercise.pattern().equals(id));
+    boolean group =
+        catalogue.exercises().values().stream()
+            .anyMatch(exercise -> exercise.family().equals(id) || exercise.pattern().equals(id));
     return group ? id + " (all)" : name(id);
   }
 

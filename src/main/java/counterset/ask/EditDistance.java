@@ -1,6 +1,9 @@
 package counterset.ask;
 
-/** How many letters must be added, dropped, changed or swapped with their neighbour to make one text another. */
+/**
+ * How many letters must be added, dropped, changed or swapped with their neighbour to make one text
+ * another.
+ */
 final class EditDistance {
 
   private EditDistance() {}
@@ -22,7 +25,10 @@ final class EditDistance {
       for (int j = 1; j <= b.length(); j++) {
         int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
         now[j] = Math.min(Math.min(now[j - 1], last[j]) + 1, last[j - 1] + change);
-        if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+        if (i > 1
+            && j > 1
+            && a.charAt(i - 1) == b.charAt(j - 2)
+            && a.charAt(i - 2) == b.charAt(j - 1)) {
           now[j] = Math.min(now[j], before[j - 2] + 1);
         }
         least = Math.min(least, now[j]);

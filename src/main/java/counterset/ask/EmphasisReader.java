@@ -26,9 +26,16 @@ final class EmphasisReader implements PhraseReader {
     int first = words.skipSmall(words.skip(verb.end(), ":", "on", "for"));
     Match match = muscle(words, first).orElse(null);
     if (match == null) {
-      return ExerciseLists.one(vocabulary, words, first).flatMap(exercise ->
-          Phrase.fault(words, at, exercise.end(), "Emphasis is for muscle groups; for exercises say \"likes "
-              + words.span(first, exercise.end()).text() + "\"."));
+      return ExerciseLists.one(vocabulary, words, first)
+          .flatMap(
+              exercise ->
+                  Phrase.fault(
+                      words,
+                      at,
+                      exercise.end(),
+                      "Emphasis is for muscle groups; for exercises say \"likes "
+                          + words.span(first, exercise.end()).text()
+                          + "\"."));
     }
     List<String> ids = new ArrayList<>();
     int end = first;
@@ -46,9 +53,11 @@ final class EmphasisReader implements PhraseReader {
 
   private static Optional<Phrase> phrase(Words words, int at, int end, List<String> ids) {
     Span span = words.span(at, end);
-    return Phrase.of(end, draft -> {
-      draft.emphasis.addAll(ids);
-      draft.want(ids, span);
-    });
+    return Phrase.of(
+        end,
+        draft -> {
+          draft.emphasis.addAll(ids);
+          draft.want(ids, span);
+        });
   }
 }

@@ -14,7 +14,8 @@ import java.util.Set;
  * @param pairs whether the count counts pairs
  * @param end the place after it
  */
-record EquipmentGroup(OptionalDouble count, boolean pairs, Set<Load> loads, Optional<MassList> masses, int end) {
+record EquipmentGroup(
+    OptionalDouble count, boolean pairs, Set<Load> loads, Optional<MassList> masses, int end) {
 
   /** Reads what is there, which may be nothing. */
   static EquipmentGroup read(Words words, int at) {
@@ -56,7 +57,9 @@ record EquipmentGroup(OptionalDouble count, boolean pairs, Set<Load> loads, Opti
     return Identified.find(Load.class, words.at(at).key());
   }
 
-  /** Whether it says enough to go before the name of another group: "a light and a heavy dumbbell". */
+  /**
+   * Whether it says enough to go before the name of another group: "a light and a heavy dumbbell".
+   */
   boolean mayShareName() {
     return masses.isPresent() || !loads.isEmpty();
   }

@@ -12,7 +12,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** Reads equipment with counts, masses and loads: "two 8 kg dumbbells", "a light and a heavy dumbbell", "chair". */
+/**
+ * Reads equipment with counts, masses and loads: "two 8 kg dumbbells", "a light and a heavy
+ * dumbbell", "chair".
+ */
 final class EquipmentReader implements PhraseReader {
 
   private static final int MAX_COUNT = 20;
@@ -50,14 +53,16 @@ final class EquipmentReader implements PhraseReader {
 
   private Optional<Phrase> phrase(Words words, int at, List<EquipmentGroup> groups, Match name) {
     int end = name.end();
-    MassList after = groups.size() == 1 && groups.get(0).masses().isEmpty() ? massesAfter(words, end) : null;
+    MassList after =
+        groups.size() == 1 && groups.get(0).masses().isEmpty() ? massesAfter(words, end) : null;
     if (after != null) {
       groups.set(0, groups.get(0).with(after));
       end = after.end();
     }
     List<String> ids = name.ids(Kind.EQUIPMENT);
     if (ids.size() > 1) {
-      return Phrase.fault(words, at, end, "This may be any of " + String.join(", ", ids) + ". Name one of them.");
+      return Phrase.fault(
+          words, at, end, "This may be any of " + String.join(", ", ids) + ". Name one of them.");
     }
     Equipment equipment = catalogue.equipment().get(ids.get(0));
     boolean plural = words.at(name.end() - 1).isPlural();
@@ -68,7 +73,9 @@ final class EquipmentReader implements PhraseReader {
       }
     }
     Span span = words.span(at, end);
-    return Phrase.of(end, draft -> groups.forEach(group -> draft.equipment(owned(equipment, group, plural), span)));
+    return Phrase.of(
+        end,
+        draft -> groups.forEach(group -> draft.equipment(owned(equipment, group, plural), span)));
   }
 
   /** Masses after the name, unless they belong to the name that follows them. */
@@ -89,7 +96,8 @@ final class EquipmentReader implements PhraseReader {
     }
     OptionalDouble count = group.count();
     if (count.isPresent() && !new Numeral(count.getAsDouble(), 0).isWhole(1, MAX_COUNT)) {
-      return "A count of equipment is a whole number from 1 to " + MAX_COUNT
+      return "A count of equipment is a whole number from 1 to "
+          + MAX_COUNT
           + (count.getAsDouble() == 0 && !several ? "; leave out what is not there." : ".");
     }
     return null;

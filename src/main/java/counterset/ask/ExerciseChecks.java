@@ -33,30 +33,40 @@ final class ExerciseChecks {
   /** A wish for an exercise may be met by any of its variants. */
   private void check(String id, Span span) {
     Exercise named = catalogue.exercises().get(id);
-    List<Exercise> ways = catalogue.exercises(Part.MAIN).stream()
-        .filter(exercise -> exercise.id().equals(id) || exercise.root().equals(id))
-        .toList();
+    List<Exercise> ways =
+        catalogue.exercises(Part.MAIN).stream()
+            .filter(exercise -> exercise.id().equals(id) || exercise.root().equals(id))
+            .toList();
     if (ways.stream().noneMatch(way -> against(way).isEmpty())) {
-      draft.fault(span, '"' + named.name() + "\" " + against(named).orElse("cannot be done as asked."));
+      draft.fault(
+          span, '"' + named.name() + "\" " + against(named).orElse("cannot be done as asked."));
     }
   }
 
   private Optional<String> against(Exercise exercise) {
     for (Map.Entry<String, Span> entry : draft.exclude.entrySet()) {
       if (Problem.names(Set.of(entry.getKey()), exercise)) {
-        return Optional.of("is ruled out by " + entry.getValue().quoted() + ". Keep one of the two.");
+        return Optional.of(
+            "is ruled out by " + entry.getValue().quoted() + ". Keep one of the two.");
       }
     }
     for (Map.Entry<String, Span> entry : draft.limitations.entrySet()) {
       if (!catalogue.limitations().get(entry.getKey()).allows(exercise)) {
-        return Optional.of("is not suitable with " + entry.getValue().quoted() + ". Choose another exercise.");
+        return Optional.of(
+            "is not suitable with " + entry.getValue().quoted() + ". Choose another exercise.");
       }
     }
     int level = draft.level.or(Problem.DEFAULT_LEVEL);
     if (exercise.level() > level) {
-      return Optional.of("has level " + exercise.level() + ", above the level " + level
-          + (draft.level.isSet() ? "" : " that is assumed")
-          + ". Say \"level " + exercise.level() + "\" or choose another.");
+      return Optional.of(
+          "has level "
+              + exercise.level()
+              + ", above the level "
+              + level
+              + (draft.level.isSet() ? "" : " that is assumed")
+              + ". Say \"level "
+              + exercise.level()
+              + "\" or choose another.");
     }
     return exercise.needs().stream().filter(need -> !isThere(need)).findFirst().map(this::missing);
   }
@@ -69,7 +79,11 @@ final class ExerciseChecks {
   private String missing(Need need) {
     String name = EquipmentText.of(catalogue.equipment().get(need.equipment()), need.count());
     String load = need.load().map(it -> it.id() + " ").orElse("");
-    return "needs " + need.count() + " " + load + name
+    return "needs "
+        + need.count()
+        + " "
+        + load
+        + name
         + ", which the ask does not name. Name the equipment or choose another exercise.";
   }
 
@@ -78,8 +92,13 @@ final class ExerciseChecks {
     int positions = draft.perSuperset.or(2);
     for (AskDraft.Kept kept : draft.kept) {
       if (kept.keep().at().position() >= positions) {
-        draft.fault(kept.span(), "There is no position " + kept.keep().at() + ": a superset has " + positions
-            + (positions == 1 ? " position." : " positions."));
+        draft.fault(
+            kept.span(),
+            "There is no position "
+                + kept.keep().at()
+                + ": a superset has "
+                + positions
+                + (positions == 1 ? " position." : " positions."));
       }
       for (Object key : List.of(kept.keep().at(), kept.keep().exercise())) {
         AskDraft.Kept other = seen.putIfAbsent(key, kept);

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Reads lists of exercises, families and patterns. They go on over commas, since none of these means anything alone.
+ * Reads lists of exercises, families and patterns. They go on over commas, since none of these
+ * means anything alone.
  */
 final class ExerciseLists {
 
@@ -30,7 +31,8 @@ final class ExerciseLists {
   static boolean isOne(Match match) {
     boolean more = match.has(Kind.MUSCLE) || match.has(Kind.REGION);
     boolean other = more || match.has(Kind.EQUIPMENT) || match.has(Kind.LIMITATION);
-    return !other && (match.has(Kind.EXERCISE) || match.has(Kind.FAMILY) || match.has(Kind.PATTERN));
+    return !other
+        && (match.has(Kind.EXERCISE) || match.has(Kind.FAMILY) || match.has(Kind.PATTERN));
   }
 
   Optional<Match> one(Words words, int at) {
@@ -50,7 +52,10 @@ final class ExerciseLists {
       matches.add(match);
       end = match.end();
       int after = end;
-      int next = words.listGoesOn(end).orElseGet(() -> words.is(after, ",") ? words.skipSmall(after + 1) : after);
+      int next =
+          words
+              .listGoesOn(end)
+              .orElseGet(() -> words.is(after, ",") ? words.skipSmall(after + 1) : after);
       match = next == end ? null : one(words, next).orElse(null);
     }
     return new Listed(List.copyOf(matches), end);

@@ -23,7 +23,9 @@ final class ExerciseNames {
       return Optional.of(named.get(0).id());
     }
     List<String> roots = named.stream().map(Exercise::root).distinct().toList();
-    return roots.stream().filter(root -> roots.size() == 1 && catalogue.exercises().containsKey(root)).findFirst();
+    return roots.stream()
+        .filter(root -> roots.size() == 1 && catalogue.exercises().containsKey(root))
+        .findFirst();
   }
 
   /** Why a name stands for no single main exercise. */
@@ -36,10 +38,14 @@ final class ExerciseNames {
       return "This exercise is for the warm-up or cool-down. Only exercises of the main part can be asked for.";
     }
     List<String> groups = match.ids(Kind.FAMILY, Kind.PATTERN);
-    List<Exercise> members = catalogue.exercises(Part.MAIN).stream()
-        .filter(exercise -> groups.contains(exercise.family()) || groups.contains(exercise.pattern()))
-        .toList();
-    return "This is a family or pattern, not one exercise. Name an exercise of it, such as " + names(members)
+    List<Exercise> members =
+        catalogue.exercises(Part.MAIN).stream()
+            .filter(
+                exercise ->
+                    groups.contains(exercise.family()) || groups.contains(exercise.pattern()))
+            .toList();
+    return "This is a family or pattern, not one exercise. Name an exercise of it, such as "
+        + names(members)
         + ", or say that the client likes it.";
   }
 
@@ -51,6 +57,9 @@ final class ExerciseNames {
   }
 
   private static String names(List<Exercise> exercises) {
-    return exercises.stream().limit(3).map(exercise -> '"' + exercise.name() + '"').collect(Collectors.joining(", "));
+    return exercises.stream()
+        .limit(3)
+        .map(exercise -> '"' + exercise.name() + '"')
+        .collect(Collectors.joining(", "));
   }
 }

@@ -14,11 +14,23 @@ final class ExerciseReader implements PhraseReader {
 
   @Override
   public Optional<Phrase> read(Words words, int at) {
-    return lists.one(words, at).flatMap(match -> {
-      String name = words.span(at, match.end()).text().toLowerCase(Locale.ROOT);
-      String include = match.has(Kind.EXERCISE) ? "\"include " + name + "\", " : "";
-      return Phrase.fault(words, at, match.end(), "Say " + include + "\"likes " + name + "\" or \"no "
-          + name + "\"; a session is asked for by muscle groups and regions.");
-    });
+    return lists
+        .one(words, at)
+        .flatMap(
+            match -> {
+              String name = words.span(at, match.end()).text().toLowerCase(Locale.ROOT);
+              String include = match.has(Kind.EXERCISE) ? "\"include " + name + "\", " : "";
+              return Phrase.fault(
+                  words,
+                  at,
+                  match.end(),
+                  "Say "
+                      + include
+                      + "\"likes "
+                      + name
+                      + "\" or \"no "
+                      + name
+                      + "\"; a session is asked for by muscle groups and regions.");
+            });
   }
 }

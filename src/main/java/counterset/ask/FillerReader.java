@@ -13,7 +13,12 @@ final class FillerReader implements PhraseReader {
 
   @Override
   public Optional<Phrase> read(Words words, int at) {
-    return vocabulary.match(words, at, Kind.FILLER).flatMap(match ->
-        match.id().equals(OwnWords.ASKED) ? Phrase.of(match.end(), draft -> {}) : Phrase.filler(match.end()));
+    return vocabulary
+        .match(words, at, Kind.FILLER)
+        .flatMap(
+            match ->
+                match.id().equals(OwnWords.ASKED)
+                    ? Phrase.of(match.end(), draft -> {})
+                    : Phrase.filler(match.end()));
   }
 }

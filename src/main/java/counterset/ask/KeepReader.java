@@ -25,20 +25,29 @@ final class KeepReader implements PhraseReader {
     int name = words.skipSmall(before.isPresent() ? words.skip(i + 2, ":", "=") : i);
     Match match = lists.one(words, name).orElse(null);
     if (match == null) {
-      return before.isEmpty() ? Optional.empty() : Phrase.fault(words, at, i + 2, example(before.get()));
+      return before.isEmpty()
+          ? Optional.empty()
+          : Phrase.fault(words, at, i + 2, example(before.get()));
     }
     int behind = words.skip(match.end(), "at", "in", "as");
     Optional<At> where = before.isPresent() ? before : place(words, behind);
     int end = before.isPresent() || where.isEmpty() ? match.end() : behind + 2;
     if (where.isEmpty()) {
-      return Phrase.fault(words, at, end, "Say where to keep it: the superset and its position, such as \"keep 3A "
-          + words.span(name, match.end()).text() + "\".");
+      return Phrase.fault(
+          words,
+          at,
+          end,
+          "Say where to keep it: the superset and its position, such as \"keep 3A "
+              + words.span(name, match.end()).text()
+              + "\".");
     }
-    return names.one(match)
-        .map(id -> {
-          Span span = words.span(at, end);
-          return Phrase.of(end, draft -> draft.keep(where.get(), id, span));
-        })
+    return names
+        .one(match)
+        .map(
+            id -> {
+              Span span = words.span(at, end);
+              return Phrase.of(end, draft -> draft.keep(where.get(), id, span));
+            })
         .orElseGet(() -> Phrase.fault(words, at, end, names.problem(match)));
   }
 

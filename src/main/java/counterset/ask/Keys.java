@@ -18,11 +18,19 @@ final class Keys {
     if (length > 4 && key.endsWith("ies")) {
       return key.substring(0, length - 3) + "y";
     }
-    if (length > 4 && (key.endsWith("sses") || key.endsWith("ches") || key.endsWith("shes") || key.endsWith("xes"))) {
+    if (length > 4
+        && (key.endsWith("sses")
+            || key.endsWith("ches")
+            || key.endsWith("shes")
+            || key.endsWith("xes"))) {
       return key.substring(0, length - 2);
     }
     boolean plural =
-        length > 2 && key.endsWith("s") && !key.endsWith("ss") && !key.endsWith("us") && !key.endsWith("is");
+        length > 2
+            && key.endsWith("s")
+            && !key.endsWith("ss")
+            && !key.endsWith("us")
+            && !key.endsWith("is");
     return plural ? key.substring(0, length - 1) : key;
   }
 

@@ -22,13 +22,21 @@ final class LevelReader implements PhraseReader {
       Match match = vocabulary.match(words, value, Kind.LEVEL).orElse(null);
       return match != null
           ? level(words, at, match.end(), Integer.parseInt(match.id()))
-          : Phrase.fault(words, at, numeral == null ? at + 1 : numeral.end(),
+          : Phrase.fault(
+              words,
+              at,
+              numeral == null ? at + 1 : numeral.end(),
               "A level is 1 (beginner), 2 (intermediate) or 3 (advanced).");
     }
     return vocabulary
         .match(words, at, Kind.LEVEL)
-        .flatMap(it -> level(words, at, words.is(it.end(), "level") && !hasNumber(words, it) ? it.end() + 1 : it.end(),
-            Integer.parseInt(it.id())));
+        .flatMap(
+            it ->
+                level(
+                    words,
+                    at,
+                    words.is(it.end(), "level") && !hasNumber(words, it) ? it.end() + 1 : it.end(),
+                    Integer.parseInt(it.id())));
   }
 
   private static boolean hasNumber(Words words, Match match) {

@@ -7,8 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Reads limitations, also where one word serves two ("sore knees and wrists", "knee and shoulder pain"), and
- * "easy on the knees". What might be a sore joint or a target is a fault, since a wrong guess would load the joint.
+ * Reads limitations, also where one word serves two ("sore knees and wrists", "knee and shoulder
+ * pain"), and "easy on the knees". What might be a sore joint or a target is a fault, since a wrong
+ * guess would load the joint.
  */
 final class LimitationReader implements PhraseReader {
 
@@ -37,7 +38,8 @@ final class LimitationReader implements PhraseReader {
     List<String> ids = new ArrayList<>(match.ids(Kind.LIMITATION));
     int end = match.end();
     while (SORE.contains(words.at(at).key())) {
-      Optional<Integer> joined = words.is(end, "plus") ? Optional.of(end + 1) : words.listGoesOn(end);
+      Optional<Integer> joined =
+          words.is(end, "plus") ? Optional.of(end + 1) : words.listGoesOn(end);
       int place = words.skipSmall(joined.orElse(words.skip(end, ",", "-", "with")));
       Match part = vocabulary.match(words, place, Kind.values()).orElse(null);
       if (place >= words.size() || part != null && part.has(Kind.LIMITATION)) {
@@ -71,15 +73,27 @@ final class LimitationReader implements PhraseReader {
     return List.of();
   }
 
-  private static Optional<Phrase> doubtful(Span whole, Span part, int end, List<String> ids, boolean known) {
+  private static Optional<Phrase> doubtful(
+      Span whole, Span part, int end, List<String> ids, boolean known) {
     String sore = "\"sore " + part.text().toLowerCase(Locale.ROOT) + "\"";
-    String message = known
-        ? "This may be sore or a target. Say " + sore + ", or name the target before " + whole.quoted() + "."
-        : "There is no limitation " + sore + ". If it is a target, name it before " + whole.quoted() + ".";
-    return Phrase.of(end, draft -> {
-      ids.forEach(id -> draft.limitations.putIfAbsent(id, whole));
-      draft.fault(part, message);
-    });
+    String message =
+        known
+            ? "This may be sore or a target. Say "
+                + sore
+                + ", or name the target before "
+                + whole.quoted()
+                + "."
+            : "There is no limitation "
+                + sore
+                + ". If it is a target, name it before "
+                + whole.quoted()
+                + ".";
+    return Phrase.of(
+        end,
+        draft -> {
+          ids.forEach(id -> draft.limitations.putIfAbsent(id, whole));
+          draft.fault(part, message);
+        });
   }
 
   private Optional<Phrase> sharedPain(Words words, int at) {
@@ -87,7 +101,11 @@ final class LimitationReader implements PhraseReader {
       List<String> keys = new ArrayList<>(words.keys(at, end));
       keys.add("pain");
       List<String> ids = vocabulary.find(Kind.LIMITATION, keys);
-      Match other = words.listGoesOn(end).flatMap(next -> vocabulary.match(words, next, Kind.LIMITATION)).orElse(null);
+      Match other =
+          words
+              .listGoesOn(end)
+              .flatMap(next -> vocabulary.match(words, next, Kind.LIMITATION))
+              .orElse(null);
       if (!ids.isEmpty() && other != null && words.is(other.end() - 1, "pain")) {
         List<String> both = new ArrayList<>(ids);
         both.addAll(other.ids(Kind.LIMITATION));
@@ -104,7 +122,11 @@ final class LimitationReader implements PhraseReader {
     boolean known = match != null && match.has(Kind.LIMITATION);
     List<String> ids = known ? match.ids(Kind.LIMITATION) : sore(words, part, end);
     return ids.isEmpty()
-        ? Phrase.fault(words, at, Math.min(end, words.size()), "Name the limitation instead, such as \"sore knees\".")
+        ? Phrase.fault(
+            words,
+            at,
+            Math.min(end, words.size()),
+            "Name the limitation instead, such as \"sore knees\".")
         : phrase(words, at, end, ids);
   }
 

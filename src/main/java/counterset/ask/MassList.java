@@ -31,7 +31,9 @@ record MassList(List<Double> kg, boolean pounds, int end) {
       int next = words.is(i, ",") && words.is(i + 1, "and") ? i + 2 : i + 1;
       numeral = words.is(i, ",", "and", "or", "/") ? Numeral.read(words, next).orElse(null) : null;
     }
-    return read == 0 ? Optional.empty() : Optional.of(new MassList(List.copyOf(values.subList(0, read)), pounds, end));
+    return read == 0
+        ? Optional.empty()
+        : Optional.of(new MassList(List.copyOf(values.subList(0, read)), pounds, end));
   }
 
   static boolean isUnit(Words words, int at) {

@@ -12,7 +12,11 @@ record Match(List<Term> terms, int end) {
   /** The ids of those terms that are of one of the kinds. */
   List<String> ids(Kind... kinds) {
     List<Kind> wanted = List.of(kinds);
-    return terms.stream().filter(term -> wanted.contains(term.kind())).map(Term::id).distinct().toList();
+    return terms.stream()
+        .filter(term -> wanted.contains(term.kind()))
+        .map(Term::id)
+        .distinct()
+        .toList();
   }
 
   /** The only or first id. */

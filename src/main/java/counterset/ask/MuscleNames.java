@@ -16,9 +16,14 @@ final class MuscleNames {
     this.catalogue = catalogue;
   }
 
-  /** The name at a place, if it is a muscle group or region and not something longer, such as "back pain". */
+  /**
+   * The name at a place, if it is a muscle group or region and not something longer, such as "back
+   * pain".
+   */
   static Optional<Match> one(Vocabulary vocabulary, Words words, int at) {
-    return vocabulary.match(words, at, Kind.values()).filter(it -> it.has(Kind.MUSCLE) || it.has(Kind.REGION));
+    return vocabulary
+        .match(words, at, Kind.values())
+        .filter(it -> it.has(Kind.MUSCLE) || it.has(Kind.REGION));
   }
 
   List<String> of(Match match) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads what is not wanted: "no lunges", "without calves or shins", "no warm-up", "no dumbbells". */
+/**
+ * Reads what is not wanted: "no lunges", "without calves or shins", "no warm-up", "no dumbbells".
+ */
 final class NegationReader implements PhraseReader {
 
   private final Vocabulary vocabulary;
@@ -29,7 +31,8 @@ final class NegationReader implements PhraseReader {
     }
     int first = words.skipSmall(words.is(not.end(), "more") ? not.end() + 1 : not.end());
     if (words.is(first, "target")) {
-      return Phrase.fault(words, at, first + 1, "A session needs at least one target, such as \"lower body\".");
+      return Phrase.fault(
+          words, at, first + 1, "A session needs at least one target, such as \"lower body\".");
     }
     Match match = vocabulary.match(words, first, Kind.values()).orElse(null);
     if (match == null) {
@@ -44,7 +47,8 @@ final class NegationReader implements PhraseReader {
     if (ExerciseLists.isOne(match)) {
       ExerciseLists.Listed listed = lists.read(words, first);
       Span span = words.span(at, listed.end());
-      return Phrase.of(listed.end(), draft -> listed.ids().forEach(id -> draft.exclude.putIfAbsent(id, span)));
+      return Phrase.of(
+          listed.end(), draft -> listed.ids().forEach(id -> draft.exclude.putIfAbsent(id, span)));
     }
     if (match.has(Kind.CLOCK_PART)) {
       Span span = words.span(at, match.end());
@@ -55,11 +59,15 @@ final class NegationReader implements PhraseReader {
 
   private static Optional<Phrase> other(Words words, int at, Match match) {
     if (match.has(Kind.LIMITATION)) {
-      return Phrase.fault(words, at, match.end(),
+      return Phrase.fault(
+          words,
+          at,
+          match.end(),
           "Leave out a limitation that is not there; if it is there, name it without a \"no\".");
     }
     if (match.has(Kind.LEVEL) || match.has(Kind.PAIRING) || match.has(Kind.SHAPE)) {
-      return Phrase.fault(words, at, match.end(), "Say which one you want, not which one you do not want.");
+      return Phrase.fault(
+          words, at, match.end(), "Say which one you want, not which one you do not want.");
     }
     return Optional.empty();
   }
@@ -90,16 +98,25 @@ final class NegationReader implements PhraseReader {
       end = match.end();
       match = words.listGoesOn(end).map(next -> equipment(words, next)).orElse(null);
     }
-    List<String> fixed = ids.stream().filter(id -> catalogue.equipment().get(id).alwaysThere()).toList();
+    List<String> fixed =
+        ids.stream().filter(id -> catalogue.equipment().get(id).alwaysThere()).toList();
     if (!fixed.isEmpty()) {
-      return Phrase.fault(words, at, end, "The " + fixed.get(0)
-          + " is always taken to be there. Exclude the exercises that use it by their names.");
+      return Phrase.fault(
+          words,
+          at,
+          end,
+          "The "
+              + fixed.get(0)
+              + " is always taken to be there. Exclude the exercises that use it by their names.");
     }
     Span span = words.span(at, end);
     return Phrase.of(end, draft -> ids.forEach(id -> draft.withoutEquipment.putIfAbsent(id, span)));
   }
 
   private Match equipment(Words words, int at) {
-    return vocabulary.match(words, at, Kind.values()).filter(match -> match.has(Kind.EQUIPMENT)).orElse(null);
+    return vocabulary
+        .match(words, at, Kind.values())
+        .filter(match -> match.has(Kind.EQUIPMENT))
+        .orElse(null);
   }
 }

@@ -8,9 +8,28 @@ import java.util.Optional;
 /** A number in figures or words, and the place after it. */
 record Numeral(double value, int end) {
 
-  private static final List<String> UNITS = List.of(
-      "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
-      "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen");
+  private static final List<String> UNITS =
+      List.of(
+          "zero",
+          "one",
+          "two",
+          "three",
+          "four",
+          "five",
+          "six",
+          "seven",
+          "eight",
+          "nine",
+          "ten",
+          "eleven",
+          "twelve",
+          "thirteen",
+          "fourteen",
+          "fifteen",
+          "sixteen",
+          "seventeen",
+          "eighteen",
+          "nineteen");
   private static final List<String> TENS =
       List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
   private static final Map<String, Integer> WORDS = words();
@@ -36,7 +55,9 @@ record Numeral(double value, int end) {
     }
     Integer unit = value >= 20 ? WORDS.get(words.at(at + 1).key()) : null;
     return Optional.of(
-        unit != null && unit > 0 && unit < 10 ? new Numeral(value + unit, at + 2) : new Numeral(value, at + 1));
+        unit != null && unit > 0 && unit < 10
+            ? new Numeral(value + unit, at + 2)
+            : new Numeral(value, at + 1));
   }
 
   /** Whether it is a whole number within the bounds. */

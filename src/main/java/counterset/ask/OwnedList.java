@@ -36,8 +36,13 @@ final class OwnedList {
         return;
       }
       if (known.kg().equals(next.kg()) && known.loads().equals(next.loads())) {
-        draft.fault(item.span(), "Two different counts: " + items.get(i).span().quoted() + " and "
-            + item.span().quoted() + ". Keep one of them.");
+        draft.fault(
+            item.span(),
+            "Two different counts: "
+                + items.get(i).span().quoted()
+                + " and "
+                + item.span().quoted()
+                + ". Keep one of them.");
         return;
       }
     }
@@ -47,6 +52,10 @@ final class OwnedList {
   private static Owned both(Owned a, Owned b) {
     Set<Load> loads = EnumSet.copyOf(a.loads());
     loads.addAll(b.loads());
-    return new Owned(a.id(), a.count(), Stream.concat(a.kg().stream(), b.kg().stream()).distinct().toList(), loads);
+    return new Owned(
+        a.id(),
+        a.count(),
+        Stream.concat(a.kg().stream(), b.kg().stream()).distinct().toList(),
+        loads);
   }
 }

@@ -16,10 +16,13 @@ final class PairingReader implements PhraseReader {
   @Override
   public Optional<Phrase> read(Words words, int at) {
     int name = words.is(at, "pairing") ? words.skip(at + 1, ":", "=") : at;
-    return vocabulary.match(words, name, Kind.PAIRING).flatMap(match -> {
-      Pairing pairing = Identified.find(Pairing.class, match.id()).orElseThrow();
-      Span span = words.span(at, match.end());
-      return Phrase.of(match.end(), draft -> draft.pairing.set(pairing, span, draft));
-    });
+    return vocabulary
+        .match(words, name, Kind.PAIRING)
+        .flatMap(
+            match -> {
+              Pairing pairing = Identified.find(Pairing.class, match.id()).orElseThrow();
+              Span span = words.span(at, match.end());
+              return Phrase.of(match.end(), draft -> draft.pairing.set(pairing, span, draft));
+            });
   }
 }

@@ -15,7 +15,11 @@ final class SeedReader implements PhraseReader {
     Numeral numeral = Numeral.read(words, words.skip(at + 1, ":", "=")).orElse(null);
     int end = numeral == null ? at + 1 : numeral.end();
     if (numeral == null || !numeral.isWhole(0, MAX_SEED)) {
-      return Phrase.fault(words, at, end, "A seed is a whole number from 0 to " + MAX_SEED + ", such as \"seed 7\".");
+      return Phrase.fault(
+          words,
+          at,
+          end,
+          "A seed is a whole number from 0 to " + MAX_SEED + ", such as \"seed 7\".");
     }
     Span span = words.span(at, end);
     return Phrase.of(end, draft -> draft.seed.set((long) numeral.value(), span, draft));

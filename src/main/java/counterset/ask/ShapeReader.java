@@ -18,7 +18,8 @@ final class ShapeReader implements PhraseReader {
     Match shape = vocabulary.match(words, at, Kind.SHAPE).orElse(null);
     if (shape != null) {
       Span span = words.span(at, shape.end());
-      return Phrase.of(shape.end(), draft -> draft.perSuperset.set(Integer.valueOf(shape.id()), span, draft));
+      return Phrase.of(
+          shape.end(), draft -> draft.perSuperset.set(Integer.valueOf(shape.id()), span, draft));
     }
     Numeral numeral = Numeral.read(words, at).orElse(null);
     if (numeral == null || !words.is(numeral.end(), "round")) {
@@ -26,7 +27,11 @@ final class ShapeReader implements PhraseReader {
     }
     int end = numeral.end() + 1;
     if (!numeral.isWhole(1, MAX_ROUNDS)) {
-      return Phrase.fault(words, at, end, "The rounds of a superset are a whole number from 1 to " + MAX_ROUNDS + ".");
+      return Phrase.fault(
+          words,
+          at,
+          end,
+          "The rounds of a superset are a whole number from 1 to " + MAX_ROUNDS + ".");
     }
     Span span = words.span(at, end);
     return Phrase.of(end, draft -> draft.rounds.set(numeral.whole(), span, draft));

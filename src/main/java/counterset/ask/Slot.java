@@ -16,8 +16,15 @@ final class Slot<T> {
 
   void set(T wanted, Span where, AskDraft draft) {
     if (value != null && !value.equals(wanted)) {
-      draft.fault(where,
-          "Two different " + plural + ": " + span.quoted() + " and " + where.quoted() + ". Keep one of them.");
+      draft.fault(
+          where,
+          "Two different "
+              + plural
+              + ": "
+              + span.quoted()
+              + " and "
+              + where.quoted()
+              + ". Keep one of them.");
       return;
     }
     value = wanted;

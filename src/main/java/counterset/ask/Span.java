@@ -23,8 +23,14 @@ record Span(String text, int column) {
 
   private static boolean isPlain(int c) {
     return switch (Character.getType(c)) {
-      case Character.CONTROL, Character.FORMAT, Character.SURROGATE, Character.UNASSIGNED, Character.PRIVATE_USE,
-          Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> false;
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.UNASSIGNED,
+          Character.PRIVATE_USE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          false;
       default -> true;
     };
   }

@@ -13,7 +13,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** What to say about a phrase that is not understood: the nearest known words, or all that is known. */
+/**
+ * What to say about a phrase that is not understood: the nearest known words, or all that is known.
+ */
 final class Suggestions {
 
   private static final int LONGEST_WINDOW = 4;
@@ -24,7 +26,8 @@ final class Suggestions {
   private static final double NEAREST = 0.5;
   private static final int LEAST_TO_COMPARE = 7;
   private static final Set<Kind> SILENT = EnumSet.of(Kind.FILLER, Kind.NOT);
-  private static final Set<Kind> PLURAL = EnumSet.of(Kind.EQUIPMENT, Kind.EXERCISE, Kind.FAMILY, Kind.PATTERN);
+  private static final Set<Kind> PLURAL =
+      EnumSet.of(Kind.EQUIPMENT, Kind.EXERCISE, Kind.FAMILY, Kind.PATTERN);
 
   /** A name, the share of its letters that differ, and whether the text looks like a slip of it. */
   private record Near(String name, double apart, boolean slip) {}
@@ -46,7 +49,8 @@ final class Suggestions {
     if (near.isEmpty()) {
       return "Not understood. " + known();
     }
-    String names = near.stream().map(it -> '"' + it.name() + '"').collect(Collectors.joining(" or "));
+    String names =
+        near.stream().map(it -> '"' + it.name() + '"').collect(Collectors.joining(" or "));
     return near.get(0).slip()
         ? "Not understood; maybe " + names + "?"
         : "Not understood, or not in the catalogue; the nearest known: " + names + ".";
@@ -85,7 +89,10 @@ final class Suggestions {
         }
       }
     }
-    near.sort(Comparator.comparing((Near it) -> !it.slip()).thenComparingDouble(Near::apart).thenComparing(Near::name));
+    near.sort(
+        Comparator.comparing((Near it) -> !it.slip())
+            .thenComparingDouble(Near::apart)
+            .thenComparing(Near::name));
     double limit = near.isEmpty() || near.get(0).slip() ? 1 : near.get(0).apart() + SPREAD;
     Set<String> seen = new HashSet<>();
     return near.stream()
@@ -101,7 +108,8 @@ final class Suggestions {
         continue;
       }
       String singular = term.name().toLowerCase(Locale.ROOT);
-      boolean plural = PLURAL.contains(term.kind()) && text.endsWith("s") && !singular.endsWith("s");
+      boolean plural =
+          PLURAL.contains(term.kind()) && text.endsWith("s") && !singular.endsWith("s");
       String name = plural ? singular + "s" : singular;
       double longer = Math.max(text.length(), name.length());
       boolean within = text.length() >= 5 && (" " + name + " ").contains(" " + text + " ");

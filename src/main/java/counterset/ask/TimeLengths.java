@@ -2,7 +2,10 @@ package counterset.ask;
 
 import java.util.Optional;
 
-/** Reads lengths of time: "20 min", "half an hour", "three quarters of an hour", "1 hour 10", "2 min 30 s". */
+/**
+ * Reads lengths of time: "20 min", "half an hour", "three quarters of an hour", "1 hour 10", "2 min
+ * 30 s".
+ */
 final class TimeLengths {
 
   private static final int LONGEST_MINUTES_WITH_SECONDS = 5;
@@ -44,7 +47,8 @@ final class TimeLengths {
     if (words.is(top.end(), "quarter")) {
       return part(words, top.end() + 1, top.value() / 4);
     }
-    Numeral below = words.is(top.end(), "/") ? Numeral.read(words, top.end() + 1).orElse(null) : null;
+    Numeral below =
+        words.is(top.end(), "/") ? Numeral.read(words, top.end() + 1).orElse(null) : null;
     return below != null && top.value() < below.value()
         ? part(words, below.end(), top.value() / below.value())
         : Optional.empty();
@@ -57,7 +61,8 @@ final class TimeLengths {
   }
 
   private Optional<Length> plain(Words words, int at) {
-    Numeral amount = words.is(at, "a", "an") ? new Numeral(1, at + 1) : Numeral.read(words, at).orElse(null);
+    Numeral amount =
+        words.is(at, "a", "an") ? new Numeral(1, at + 1) : Numeral.read(words, at).orElse(null);
     if (amount == null) {
       return Optional.empty();
     }
@@ -81,10 +86,12 @@ final class TimeLengths {
       return length;
     }
     int next = unit(words, more.end());
-    if (next == unit / 60 && (unit == 3600 || length.seconds() <= 60 * LONGEST_MINUTES_WITH_SECONDS)) {
+    if (next == unit / 60
+        && (unit == 3600 || length.seconds() <= 60 * LONGEST_MINUTES_WITH_SECONDS)) {
       return new Length(length.seconds() + more.value() * next, true, more.end() + 1);
     }
-    boolean bare = unit == 3600 && next == 0 && !words.is(i, "and") && !countsSomething(words, more.end());
+    boolean bare =
+        unit == 3600 && next == 0 && !words.is(i, "and") && !countsSomething(words, more.end());
     return bare ? new Length(length.seconds() + more.value() * 60, true, more.end()) : length;
   }
 

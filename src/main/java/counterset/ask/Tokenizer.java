@@ -3,7 +3,10 @@ package counterset.ask;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Cuts an ask into words, numbers and signs. Hyphens within words separate them; control characters are faults. */
+/**
+ * Cuts an ask into words, numbers and signs. Hyphens within words separate them; control characters
+ * are faults.
+ */
 final class Tokenizer {
 
   private static final String BREAKS = ",;.:!?()[]\"\u201c\u201d\u2026";
@@ -28,7 +31,9 @@ final class Tokenizer {
 
   private int next(int at) {
     char c = ask.charAt(at);
-    if (c == '\t' || c == ' ' || Character.isSpaceChar(c) && Character.getType(c) == Character.SPACE_SEPARATOR) {
+    if (c == '\t'
+        || c == ' '
+        || Character.isSpaceChar(c) && Character.getType(c) == Character.SPACE_SEPARATOR) {
       return at + 1;
     }
     if (Character.isISOControl(c)) {
@@ -59,16 +64,22 @@ final class Tokenizer {
 
   private int control(int at) {
     int end = at;
-    while (end < ask.length() && ask.charAt(end) != '\t' && Character.isISOControl(ask.charAt(end))) {
+    while (end < ask.length()
+        && ask.charAt(end) != '\t'
+        && Character.isISOControl(ask.charAt(end))) {
       end++;
     }
-    draft.fault(new Words(ask, List.of()).spanOf(at, end),
+    draft.fault(
+        new Words(ask, List.of()).spanOf(at, end),
         "An ask is one line of plain text. Remove the control character, or the end of the line.");
     tokens.add(new Token(Token.Kind.BREAK, "", "", at, end));
     return end;
   }
 
-  /** A decimal number; a comma between digits stays inside, so that it is refused and not taken for two numbers. */
+  /**
+   * A decimal number; a comma between digits stays inside, so that it is refused and not taken for
+   * two numbers.
+   */
   private int number(int at) {
     int end = at + 1;
     boolean comma = false;
@@ -89,7 +100,10 @@ final class Tokenizer {
     return add(Token.Kind.WORD, at, end, Keys.of(ask.substring(at, end)));
   }
 
-  /** A dash joins words, stands between numbers as a sign of its own, and separates phrases otherwise. */
+  /**
+   * A dash joins words, stands between numbers as a sign of its own, and separates phrases
+   * otherwise.
+   */
   private int dash(int at) {
     if (isDigit(at - 1) && isDigit(at + 1)) {
       return add(Token.Kind.SYMBOL, at, at + 1, "-");

@@ -19,8 +19,9 @@ final class TracksReader implements PhraseReader {
     if (words.is(at, "track")) {
       return Phrase.fault(words, at, at + 1, MESSAGE);
     }
-    boolean some = words.is(at, "class", "group", "some", "other", "those", "follower", "people", "client")
-        && !(words.is(at, "client") && !words.at(at).isPlural());
+    boolean some =
+        words.is(at, "class", "group", "some", "other", "those", "follower", "people", "client")
+            && !(words.is(at, "client") && !words.at(at).isPlural());
     int after = some ? at + 1 : Numeral.read(words, at).map(Numeral::end).orElse(at);
     if (after == at || !words.is(after, "with", "have", "ha")) {
       return Optional.empty();

@@ -11,7 +11,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** All known names, as a tree of word keys. Two words of a name may also be written as one, and one as two. */
+/**
+ * All known names, as a tree of word keys. Two words of a name may also be written as one, and one
+ * as two.
+ */
 final class Vocabulary {
 
   private static final class Node {
@@ -26,9 +29,18 @@ final class Vocabulary {
 
   static Vocabulary of(Catalogue catalogue) {
     Vocabulary vocabulary = new Vocabulary();
-    catalogue.muscles().values().forEach(it -> vocabulary.add(Kind.MUSCLE, it.id(), it.name(), it.names()));
-    catalogue.equipment().values().forEach(it -> vocabulary.add(Kind.EQUIPMENT, it.id(), it.name(), it.names()));
-    catalogue.limitations().values().forEach(it -> vocabulary.add(Kind.LIMITATION, it.id(), it.name(), it.names()));
+    catalogue
+        .muscles()
+        .values()
+        .forEach(it -> vocabulary.add(Kind.MUSCLE, it.id(), it.name(), it.names()));
+    catalogue
+        .equipment()
+        .values()
+        .forEach(it -> vocabulary.add(Kind.EQUIPMENT, it.id(), it.name(), it.names()));
+    catalogue
+        .limitations()
+        .values()
+        .forEach(it -> vocabulary.add(Kind.LIMITATION, it.id(), it.name(), it.names()));
     Set<String> families = new LinkedHashSet<>();
     Set<String> patterns = new LinkedHashSet<>();
     for (Exercise exercise : catalogue.exercises().values()) {

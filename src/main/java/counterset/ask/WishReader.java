@@ -5,7 +5,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Reads wishes for exercises: "include goblet squats", "likes hinges", "hates lunges and push-ups". */
+/**
+ * Reads wishes for exercises: "include goblet squats", "likes hinges", "hates lunges and push-ups".
+ */
 final class WishReader implements PhraseReader {
 
   private final Vocabulary vocabulary;
@@ -31,29 +33,38 @@ final class WishReader implements PhraseReader {
     }
     Span span = words.span(at, listed.end());
     if (verb.has(Kind.INCLUDE)) {
-      return Phrase.of(listed.end(), draft -> listed.matches().forEach(match -> include(draft, match, span)));
+      return Phrase.of(
+          listed.end(), draft -> listed.matches().forEach(match -> include(draft, match, span)));
     }
     return put(listed, span, draft -> verb.has(Kind.LIKES) ? draft.likes : draft.dislikes);
   }
 
   private void include(AskDraft draft, Match match, Span span) {
-    names.one(match).ifPresentOrElse(
-        id -> draft.include.putIfAbsent(id, span), () -> draft.fault(span, names.problem(match)));
+    names
+        .one(match)
+        .ifPresentOrElse(
+            id -> draft.include.putIfAbsent(id, span),
+            () -> draft.fault(span, names.problem(match)));
   }
 
   private static Optional<Phrase> put(
       ExerciseLists.Listed listed, Span span, Function<AskDraft, Map<String, Span>> list) {
-    return Phrase.of(listed.end(), draft -> listed.ids().forEach(id -> list.apply(draft).putIfAbsent(id, span)));
+    return Phrase.of(
+        listed.end(), draft -> listed.ids().forEach(id -> list.apply(draft).putIfAbsent(id, span)));
   }
 
   /** To include a muscle group or equipment is no more than to name it. */
   private Optional<Phrase> withoutExercise(Words words, int at, Match verb, int first) {
-    Match other = vocabulary.match(words, first, Kind.MUSCLE, Kind.REGION, Kind.EQUIPMENT).orElse(null);
+    Match other =
+        vocabulary.match(words, first, Kind.MUSCLE, Kind.REGION, Kind.EQUIPMENT).orElse(null);
     if (verb.has(Kind.INCLUDE)) {
-      return other == null && Numeral.read(words, first).isEmpty() ? Optional.empty() : Phrase.filler(verb.end());
+      return other == null && Numeral.read(words, first).isEmpty()
+          ? Optional.empty()
+          : Phrase.filler(verb.end());
     }
     return other == null
         ? Optional.empty()
-        : Phrase.fault(words, at, other.end(), "Likes and dislikes are for exercises, families and patterns.");
+        : Phrase.fault(
+            words, at, other.end(), "Likes and dislikes are for exercises, families and patterns.");
   }
 }

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** The tokens of an ask, with what every reader asks of them. Places outside the ask hold nothing. */
+/**
+ * The tokens of an ask, with what every reader asks of them. Places outside the ask hold nothing.
+ */
 final class Words {
 
   private static final Set<String> SEPARATORS = Set.of("and", "plus", "with", "but", "then");

@@ -45,13 +45,20 @@ record CatalogueFiles(
     Path folder = directory.resolve(EXERCISES);
     List<Path> exercises = list(folder).stream().filter(CatalogueFiles::isJson).toList();
     if (complete && exercises.isEmpty()) {
-      faults.add(Violation.of(folder.toString(), "The catalogue has no exercises; put at least one .json file here."));
+      faults.add(
+          Violation.of(
+              folder.toString(),
+              "The catalogue has no exercises; put at least one .json file here."));
     }
-    if (!complete && exercises.isEmpty() && SINGLE.stream().noneMatch(name -> Files.exists(directory.resolve(name)))) {
+    if (!complete
+        && exercises.isEmpty()
+        && SINGLE.stream().noneMatch(name -> Files.exists(directory.resolve(name)))) {
       faults.add(
           Violation.of(
               directory.toString(),
-              "There is nothing to add; it may have " + String.join(", ", SINGLE) + " and the folder exercises."));
+              "There is nothing to add; it may have "
+                  + String.join(", ", SINGLE)
+                  + " and the folder exercises."));
     }
     return new CatalogueFiles(
         read(directory.resolve(MUSCLES), complete, faults),
@@ -87,7 +94,8 @@ record CatalogueFiles(
   }
 
   private static boolean isJson(Path path) {
-    return path.getFileName().toString().endsWith(".json") && !path.getFileName().toString().startsWith(".");
+    return path.getFileName().toString().endsWith(".json")
+        && !path.getFileName().toString().startsWith(".");
   }
 
   private static List<Path> list(Path directory) {

@@ -37,7 +37,10 @@ public final class CatalogueQuery {
 
   /** Those with a primary muscle group of the region. */
   public CatalogueQuery region(Region region) {
-    return and(exercise -> exercise.primary().stream().anyMatch(id -> catalogue.muscles().get(id).region() == region));
+    return and(
+        exercise ->
+            exercise.primary().stream()
+                .anyMatch(id -> catalogue.muscles().get(id).region() == region));
   }
 
   /** Those with the primary muscle group. */
@@ -46,7 +49,10 @@ public final class CatalogueQuery {
     return and(exercise -> exercise.primary().contains(id));
   }
 
-  /** Those that need the equipment; {@code none} for those that need nothing but what is always there. */
+  /**
+   * Those that need the equipment; {@code none} for those that need nothing but what is always
+   * there.
+   */
   public CatalogueQuery equipment(String id) {
     if (id.equals("none")) {
       return and(exercise -> Gaps.handled(catalogue, exercise).isEmpty());
@@ -95,14 +101,18 @@ public final class CatalogueQuery {
   }
 
   private static String words(Exercise exercise) {
-    Stream<String> own = Stream.of(exercise.id(), exercise.family(), exercise.pattern(), exercise.name());
-    return Stream.concat(own, exercise.names().stream()).collect(Collectors.joining("\n")).toLowerCase(Locale.ROOT);
+    Stream<String> own =
+        Stream.of(exercise.id(), exercise.family(), exercise.pattern(), exercise.name());
+    return Stream.concat(own, exercise.names().stream())
+        .collect(Collectors.joining("\n"))
+        .toLowerCase(Locale.ROOT);
   }
 
   private static void check(String kind, String id, Collection<String> known) {
     if (!known.contains(id)) {
       throw InvalidInputException.of(
-          "catalogue", "The " + kind + " (" + Shown.of(id) + ") is not known." + Nearest.maybe(id, known));
+          "catalogue",
+          "The " + kind + " (" + Shown.of(id) + ") is not known." + Nearest.maybe(id, known));
     }
   }
 }

@@ -21,8 +21,8 @@ public final class Catalogues {
   }
 
   /**
-   * A catalogue of the user: {@code muscles.json}, {@code equipment.json}, {@code limitations.json}, perhaps
-   * {@code traits.json}, and all files in {@code exercises}.
+   * A catalogue of the user: {@code muscles.json}, {@code equipment.json}, {@code
+   * limitations.json}, perhaps {@code traits.json}, and all files in {@code exercises}.
    *
    * @throws InvalidInputException with all faults of all files
    */
@@ -31,10 +31,11 @@ public final class Catalogues {
   }
 
   /**
-   * A catalogue with the additions of a directory, in which any of the files may be absent. A muscle group that opposes
-   * one of the base is opposed by it in turn.
+   * A catalogue with the additions of a directory, in which any of the files may be absent. A
+   * muscle group that opposes one of the base is opposed by it in turn.
    *
-   * @throws InvalidInputException with all faults of all files; an id that the base has already is one
+   * @throws InvalidInputException with all faults of all files; an id that the base has already is
+   *     one
    */
   public static Catalogue extend(Catalogue base, Path directory) {
     return checked(CatalogueFiles.in(directory, false), base);

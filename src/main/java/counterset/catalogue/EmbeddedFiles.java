@@ -51,7 +51,10 @@ final class EmbeddedFiles {
     List<JsonDocument> exercises =
         jar.stream()
             .map(JarEntry::getName)
-            .filter(name -> name.startsWith(ROOT + CatalogueFiles.EXERCISES + "/") && name.endsWith(".json"))
+            .filter(
+                name ->
+                    name.startsWith(ROOT + CatalogueFiles.EXERCISES + "/")
+                        && name.endsWith(".json"))
             .sorted()
             .map(name -> document(jar, name))
             .toList();
@@ -67,7 +70,8 @@ final class EmbeddedFiles {
   private static JsonDocument document(JarFile jar, String name) {
     JarEntry entry = jar.getJarEntry(name);
     if (entry == null) {
-      throw new IllegalStateException("The file (" + name + ") of the catalogue is missing from this program.");
+      throw new IllegalStateException(
+          "The file (" + name + ") of the catalogue is missing from this program.");
     }
     try (InputStream in = jar.getInputStream(entry)) {
       return JsonDocument.parse(name, new String(in.readAllBytes(), StandardCharsets.UTF_8));

@@ -50,10 +50,13 @@ final class ExerciseElement {
 
   private static Need need(Cursor at) {
     return new Need(
-        text(at, "equipment"), at.field("count").integer().orElse(1), at.field("load").constant(Load.class));
+        text(at, "equipment"),
+        at.field("count").integer().orElse(1),
+        at.field("load").constant(Load.class));
   }
 
   private static Met met(Cursor at) {
-    return new Met(text(at, "code"), integer(at, "edition"), at.field("value").number().orElse(0.0));
+    return new Met(
+        text(at, "code"), integer(at, "edition"), at.field("value").number().orElse(0.0));
   }
 }

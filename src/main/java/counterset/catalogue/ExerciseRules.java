@@ -42,16 +42,20 @@ record ExerciseRules(
       element
           .text()
           .filter(entry.value().primary()::contains)
-          .ifPresent(id -> element.fault("The muscle (" + id + ") is primary as well; name it once."));
+          .ifPresent(
+              id -> element.fault("The muscle (" + id + ") is primary as well; name it once."));
     }
   }
 
   private static void part(Entry<Exercise> entry) {
     Exercise exercise = entry.value();
     boolean main = exercise.part() == Part.MAIN;
-    String called = "The exercise (" + exercise.id() + ") of the part (" + exercise.part().id() + ")";
+    String called =
+        "The exercise (" + exercise.id() + ") of the part (" + exercise.part().id() + ")";
     if (main && exercise.seconds().isPresent()) {
-      entry.at("seconds").fault(called + " must not have seconds; it takes the work interval of the session.");
+      entry
+          .at("seconds")
+          .fault(called + " must not have seconds; it takes the work interval of the session.");
     }
     if (!main && exercise.seconds().isEmpty()) {
       entry.at("seconds").fault(called + " must have seconds, the length of its interval.");
@@ -78,25 +82,39 @@ record ExerciseRules(
     int count = need.field("count").integer().orElse(1);
     if (need.field("load").isPresent() && !loaded) {
       need.field("load")
-          .fault("A load makes no sense for (" + item.id() + "), which is " + item.kind().id() + "; leave it out.");
+          .fault(
+              "A load makes no sense for ("
+                  + item.id()
+                  + "), which is "
+                  + item.kind().id()
+                  + "; leave it out.");
     }
     if (item.kind() == EquipmentKind.HELD && count > HANDS) {
-      need.field("count").fault("The count (" + count + ") of (" + item.id() + ") is more than two hands can hold.");
+      need.field("count")
+          .fault(
+              "The count (" + count + ") of (" + item.id() + ") is more than two hands can hold.");
     }
     if (item.alwaysThere() && count > 1) {
-      need.field("count").fault("The count (" + count + ") of fixed equipment (" + item.id() + ") must be 1.");
+      need.field("count")
+          .fault("The count (" + count + ") of fixed equipment (" + item.id() + ") must be 1.");
     }
   }
 
   private void allowed(Exercise exercise, Cursor element) {
     Optional<String> id = element.id("equipment", equipmentIds);
-    if (id.isPresent() && exercise.needs().stream().anyMatch(need -> need.equipment().equals(id.get()))) {
-      element.fault("The equipment (" + id.get() + ") is needed, so it need not be allowed; leave it out here.");
+    if (id.isPresent()
+        && exercise.needs().stream().anyMatch(need -> need.equipment().equals(id.get()))) {
+      element.fault(
+          "The equipment ("
+              + id.get()
+              + ") is needed, so it need not be allowed; leave it out here.");
     }
     id.map(equipment::get)
         .filter(item -> item.kind() != EquipmentKind.WORN)
         .ifPresent(
-            item -> element.fault("The equipment (" + item.id() + ") is " + item.kind().id() + ", not worn."));
+            item ->
+                element.fault(
+                    "The equipment (" + item.id() + ") is " + item.kind().id() + ", not worn."));
   }
 
   private void variant(Entry<Exercise> entry, String baseId) {
@@ -107,10 +125,20 @@ record ExerciseRules(
       at.fault("The exercise (" + baseId + ") must not be a variant of itself.");
     } else if (base != null && base.variantOf().isPresent()) {
       at.fault(
-          "The exercise (" + baseId + ") is a variant itself; name its base (" + base.variantOf().get() + ") instead.");
+          "The exercise ("
+              + baseId
+              + ") is a variant itself; name its base ("
+              + base.variantOf().get()
+              + ") instead.");
     } else if (base != null && !base.family().equals(exercise.family())) {
       at.fault(
-          "The exercise (" + baseId + ") is of another family (" + base.family() + ", here " + exercise.family() + ")"
+          "The exercise ("
+              + baseId
+              + ") is of another family ("
+              + base.family()
+              + ", here "
+              + exercise.family()
+              + ")"
               + "; a variant shares the family of its base.");
     }
   }

@@ -14,7 +14,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Where the catalogue has few main exercises: one cell for every default target, equipment and limitation.
+ * Where the catalogue has few main exercises: one cell for every default target, equipment and
+ * limitation.
  *
  * <p>Variants of one exercise count once, because a session has no two of them.
  *
@@ -32,13 +33,17 @@ public record Gaps(List<Cell> cells) {
    * @param equipment the only equipment that they need, by id; empty for those that need none
    * @param limitation the limitation that allows them, by id; empty for none
    */
-  public record Cell(String muscle, Optional<String> equipment, Optional<String> limitation, int count) {}
+  public record Cell(
+      String muscle, Optional<String> equipment, Optional<String> limitation, int count) {}
 
   public Gaps {
     cells = List.copyOf(cells);
   }
 
-  /** Counts the exercises of a catalogue. Fixed equipment counts as none; a mere comfort is left out. */
+  /**
+   * Counts the exercises of a catalogue. Fixed equipment counts as none; a mere comfort is left
+   * out.
+   */
   public static Gaps of(Catalogue catalogue) {
     List<Optional<String>> equipment = new ArrayList<>();
     equipment.add(Optional.empty());
@@ -48,7 +53,10 @@ public record Gaps(List<Cell> cells) {
         .forEach(id -> equipment.add(Optional.of(id)));
     List<Optional<Limitation>> limitations = new ArrayList<>();
     limitations.add(Optional.empty());
-    catalogue.limitations().values().forEach(limitation -> limitations.add(Optional.of(limitation)));
+    catalogue
+        .limitations()
+        .values()
+        .forEach(limitation -> limitations.add(Optional.of(limitation)));
     List<Cell> cells = new ArrayList<>();
     for (Muscle muscle : catalogue.muscles().values()) {
       if (muscle.defaultTarget()) {
@@ -88,7 +96,10 @@ public record Gaps(List<Cell> cells) {
   }
 
   private static Cell cell(
-      Muscle muscle, Optional<String> item, Optional<Limitation> limitation, List<Exercise> usable) {
+      Muscle muscle,
+      Optional<String> item,
+      Optional<Limitation> limitation,
+      List<Exercise> usable) {
     long count =
         usable.stream()
             .filter(exercise -> limitation.map(rules -> rules.allows(exercise)).orElse(true))

@@ -15,7 +15,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Checks that all references of a catalogue lead somewhere and make sense; finds all faults in one go. */
+/**
+ * Checks that all references of a catalogue lead somewhere and make sense; finds all faults in one
+ * go.
+ */
 final class Integrity {
 
   private final Catalogue base;
@@ -58,14 +61,18 @@ final class Integrity {
     entries(sheets.exercises()).forEach(rules::check);
   }
 
-  /** The traits that may be used; empty where any may. What adds to a catalogue may use those of the catalogue. */
+  /**
+   * The traits that may be used; empty where any may. What adds to a catalogue may use those of the
+   * catalogue.
+   */
   private Optional<Set<String>> traits() {
     if (sheets.traits().isEmpty() && base.exercises().isEmpty()) {
       return Optional.empty();
     }
     Set<String> used =
         Stream.concat(
-                base.limitations().values().stream().flatMap(limitation -> limitation.avoidTraits().stream()),
+                base.limitations().values().stream()
+                    .flatMap(limitation -> limitation.avoidTraits().stream()),
                 base.exercises().values().stream().flatMap(exercise -> exercise.traits().stream()))
             .collect(Collectors.toSet());
     return Optional.of(Sheets.ids(used, sheets.traits().stream().toList()));
@@ -83,7 +90,14 @@ final class Integrity {
         String other = seen.putIfAbsent(id.value(), id.at().place());
         if (other != null) {
           id.at()
-              .fault("The " + kind + " (" + id.value() + ") is there already, in " + other + "; give it another id.");
+              .fault(
+                  "The "
+                      + kind
+                      + " ("
+                      + id.value()
+                      + ") is there already, in "
+                      + other
+                      + "; give it another id.");
         }
       }
     }
@@ -91,16 +105,20 @@ final class Integrity {
 
   private static void region(Entry<String> id) {
     boolean taken =
-        id.value().equals("whole") || Arrays.stream(Region.values()).anyMatch(region -> region.id().equals(id.value()));
+        id.value().equals("whole")
+            || Arrays.stream(Region.values()).anyMatch(region -> region.id().equals(id.value()));
     if (taken) {
-      id.at().fault("The muscle (" + id.value() + ") has the name of a region; give it another id.");
+      id.at()
+          .fault("The muscle (" + id.value() + ") has the name of a region; give it another id.");
     }
   }
 
   private static void equipment(Entry<Equipment> entry) {
     Equipment item = entry.value();
     if (item.alwaysThere() && item.putOnSeconds() + item.takeOffSeconds() > 0) {
-      entry.at("kind").fault("Fixed equipment (" + item.id() + ") is always there; its seconds must be 0.");
+      entry
+          .at("kind")
+          .fault("Fixed equipment (" + item.id() + ") is always there; its seconds must be 0.");
     }
   }
 

@@ -18,12 +18,16 @@ final class MuscleRules {
     sheets.forEach(sheet -> sheet.values().forEach(muscle -> written.put(muscle.id(), muscle)));
     for (Sheet<Muscle> sheet : sheets) {
       for (Entry<Muscle> entry : sheet.entries()) {
-        entry.at("opposes").elements().forEach(element -> check(entry.value().id(), element, written, known));
+        entry
+            .at("opposes")
+            .elements()
+            .forEach(element -> check(entry.value().id(), element, written, known));
       }
     }
   }
 
-  private static void check(String id, Cursor element, Map<String, Muscle> written, Set<String> known) {
+  private static void check(
+      String id, Cursor element, Map<String, Muscle> written, Set<String> known) {
     Optional<String> other = element.id("muscle", known);
     if (other.isEmpty()) {
       return;
@@ -32,7 +36,12 @@ final class MuscleRules {
     if (other.get().equals(id)) {
       element.fault("The muscle (" + id + ") must not oppose itself.");
     } else if (opposed != null && !opposed.opposes().contains(id)) {
-      element.fault("The muscle (" + other.get() + ") does not oppose (" + id + ") in turn; name each in the other.");
+      element.fault(
+          "The muscle ("
+              + other.get()
+              + ") does not oppose ("
+              + id
+              + ") in turn; name each in the other.");
     }
   }
 }

@@ -11,7 +11,8 @@ import java.util.function.Function;
 /**
  * One file of a catalogue.
  *
- * @param ids all that have an id, faulty or not, so that references to a faulty value are not reported as well
+ * @param ids all that have an id, faulty or not, so that references to a faulty value are not
+ *     reported as well
  * @param entries those without faults by the schema
  */
 record Sheet<T>(Faults faults, List<Entry<String>> ids, List<Entry<T>> entries) {

@@ -18,7 +18,8 @@ import java.util.stream.Stream;
 /**
  * All files of a catalogue as values with their places.
  *
- * @param complete whether every file could be read, so that an id that is in none of them does not exist
+ * @param complete whether every file could be read, so that an id that is in none of them does not
+ *     exist
  */
 record Sheets(
     List<Sheet<Muscle>> muscles,
@@ -30,11 +31,22 @@ record Sheets(
 
   static Sheets validated(CatalogueFiles files) {
     return new Sheets(
-        files.muscles().map(file -> Sheet.validated(file, "muscles", Elements::muscle)).stream().toList(),
-        files.equipment().map(file -> Sheet.validated(file, "equipment", Elements::equipment)).stream().toList(),
-        files.limitations().map(file -> Sheet.validated(file, "limitations", Elements::limitation)).stream().toList(),
+        files.muscles().map(file -> Sheet.validated(file, "muscles", Elements::muscle)).stream()
+            .toList(),
+        files
+            .equipment()
+            .map(file -> Sheet.validated(file, "equipment", Elements::equipment))
+            .stream()
+            .toList(),
+        files
+            .limitations()
+            .map(file -> Sheet.validated(file, "limitations", Elements::limitation))
+            .stream()
+            .toList(),
         files.traits().map(file -> Sheet.validated(file, "traits", Elements::trait)),
-        files.exercises().stream().map(file -> Sheet.validated(file, "exercises", ExerciseElement::read)).toList(),
+        files.exercises().stream()
+            .map(file -> Sheet.validated(file, "exercises", ExerciseElement::read))
+            .toList(),
         files.faults().isEmpty());
   }
 
@@ -42,7 +54,8 @@ record Sheets(
     return new Sheets(
         files.muscles().map(file -> Sheet.trusted(file, Elements::muscle)).stream().toList(),
         files.equipment().map(file -> Sheet.trusted(file, Elements::equipment)).stream().toList(),
-        files.limitations().map(file -> Sheet.trusted(file, Elements::limitation)).stream().toList(),
+        files.limitations().map(file -> Sheet.trusted(file, Elements::limitation)).stream()
+            .toList(),
         Optional.empty(),
         files.exercises().stream().map(file -> Sheet.trusted(file, ExerciseElement::read)).toList(),
         true);
@@ -76,6 +89,7 @@ record Sheets(
   }
 
   private static <T> List<T> join(Collection<T> base, List<Sheet<T>> sheets) {
-    return Stream.concat(base.stream(), sheets.stream().flatMap(sheet -> sheet.values().stream())).toList();
+    return Stream.concat(base.stream(), sheets.stream().flatMap(sheet -> sheet.values().stream()))
+        .toList();
   }
 }

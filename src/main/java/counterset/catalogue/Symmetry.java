@@ -16,7 +16,10 @@ final class Symmetry {
 
   private static Muscle completed(Muscle muscle, List<Muscle> all) {
     Set<String> opposes = new LinkedHashSet<>(muscle.opposes());
-    all.stream().filter(other -> other.opposes().contains(muscle.id())).map(Muscle::id).forEach(opposes::add);
+    all.stream()
+        .filter(other -> other.opposes().contains(muscle.id()))
+        .map(Muscle::id)
+        .forEach(opposes::add);
     return opposes.equals(muscle.opposes())
         ? muscle
         : new Muscle(

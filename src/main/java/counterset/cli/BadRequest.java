@@ -2,7 +2,9 @@ package counterset.cli;
 
 import java.util.List;
 
-/** What the user asked for cannot be done as it is asked: all that is wrong with it, one line each. */
+/**
+ * What the user asked for cannot be done as it is asked: all that is wrong with it, one line each.
+ */
 final class BadRequest extends RuntimeException {
 
   private static final long serialVersionUID = 1;

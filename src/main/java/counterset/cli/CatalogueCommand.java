@@ -25,6 +25,7 @@ final class CatalogueCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do. Maybe: counterset catalogue list");
+    throw new ParameterException(
+        spec.commandLine(), "Say what to do. Maybe: counterset catalogue list");
   }
 }

@@ -1,8 +1,8 @@
 package counterset.cli;
 
 import counterset.catalogue.Gaps;
+import counterset.catalogue.GapsJson;
 import counterset.model.Catalogue;
-import counterset.report.json.CatalogueJson;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -13,7 +13,8 @@ import picocli.CommandLine.Option;
 /** Tells where the catalogue is empty or thin: muscle group by equipment by limitation. */
 @Command(
     name = "gaps",
-    description = "Tells for which muscle group, equipment and limitation there are too few exercises.",
+    description =
+        "Tells for which muscle group, equipment and limitation there are too few exercises.",
     mixinStandardHelpOptions = true)
 final class CatalogueGapsCommand implements Callable<Integer> {
 
@@ -33,12 +34,18 @@ final class CatalogueGapsCommand implements Callable<Integer> {
     Catalogue catalogue = catalogues.load(shell);
     Gaps gaps = Gaps.of(catalogue);
     if (format == Format.JSON) {
-      shell.out().print(CatalogueJson.gaps(gaps.empty(), gaps.thin()));
+      shell.out().print(GapsJson.text(gaps));
       return Exit.DONE;
     }
     print("Nothing at all:", gaps.empty());
     print("Fewer than " + Gaps.ENOUGH + ":", gaps.thin());
-    shell.say(gaps.empty().size() + " empty, " + gaps.thin().size() + " thin, of " + gaps.cells().size() + " combinations");
+    shell.say(
+        gaps.empty().size()
+            + " empty, "
+            + gaps.thin().size()
+            + " thin, of "
+            + gaps.cells().size()
+            + " combinations");
     return Exit.DONE;
   }
 

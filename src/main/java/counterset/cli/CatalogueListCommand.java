@@ -40,10 +40,16 @@ final class CatalogueListCommand implements Callable<Integer> {
   @Option(names = "--muscle", paramLabel = "ID", description = "A primary muscle group.")
   private String muscle;
 
-  @Option(names = "--equipment", paramLabel = "ID", description = "What it needs; none for nothing.")
+  @Option(
+      names = "--equipment",
+      paramLabel = "ID",
+      description = "What it needs; none for nothing.")
   private String equipment;
 
-  @Option(names = "--limitation", paramLabel = "ID", description = "Only what this limitation allows. May be repeated.")
+  @Option(
+      names = "--limitation",
+      paramLabel = "ID",
+      description = "Only what this limitation allows. May be repeated.")
   private List<String> limitations = new ArrayList<>();
 
   @Option(names = "--pattern", paramLabel = "PATTERN", description = "A movement pattern.")
@@ -95,7 +101,8 @@ final class CatalogueListCommand implements Callable<Integer> {
     return level;
   }
 
-  private static <E extends Enum<E> & Identified> E constant(Class<E> type, String option, String id) {
+  private static <E extends Enum<E> & Identified> E constant(
+      Class<E> type, String option, String id) {
     return Identified.find(type, id)
         .orElseThrow(
             () ->
@@ -104,12 +111,15 @@ final class CatalogueListCommand implements Callable<Integer> {
                         + " ("
                         + id
                         + ") must be one of "
-                        + Arrays.stream(type.getEnumConstants()).map(Identified::id).collect(Collectors.joining(", "))
+                        + Arrays.stream(type.getEnumConstants())
+                            .map(Identified::id)
+                            .collect(Collectors.joining(", "))
                         + "."));
   }
 
   private static String line(Exercise exercise) {
-    String needs = exercise.needs().stream().map(CatalogueListCommand::need).collect(Collectors.joining(", "));
+    String needs =
+        exercise.needs().stream().map(CatalogueListCommand::need).collect(Collectors.joining(", "));
     return String.format(
             Locale.ROOT,
             "%-36s %-11s %-11s L%d  %-32s %s",

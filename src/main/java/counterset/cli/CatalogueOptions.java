@@ -9,10 +9,16 @@ import picocli.CommandLine.Option;
 /** Which catalogue a command works with. */
 final class CatalogueOptions {
 
-  @Option(names = "--catalogue", paramLabel = "DIR", description = "Use this catalogue instead of the built-in one.")
+  @Option(
+      names = "--catalogue",
+      paramLabel = "DIR",
+      description = "Use this catalogue instead of the built-in one.")
   private String replacement;
 
-  @Option(names = "--add-catalogue", paramLabel = "DIR", description = "Add these files to the catalogue. May be repeated.")
+  @Option(
+      names = "--add-catalogue",
+      paramLabel = "DIR",
+      description = "Add these files to the catalogue. May be repeated.")
   private List<String> additions = new ArrayList<>();
 
   Catalogue load(Shell shell) {

@@ -66,29 +66,50 @@ final class CatalogueShowCommand implements Callable<Integer> {
     row(out, "joint demand", demand(exercise) + " (source: " + exercise.demandSource() + ")");
     row(out, "traits", list(List.copyOf(exercise.traits())));
     row(out, "MET", met(exercise));
-    row(out, "not for", list(catalogue.limitations().values().stream().filter(l -> !l.allows(exercise)).map(Limitation::name).toList()));
+    row(
+        out,
+        "not for",
+        list(
+            catalogue.limitations().values().stream()
+                .filter(l -> !l.allows(exercise))
+                .map(Limitation::name)
+                .toList()));
   }
 
   private static void row(PrintWriter out, String label, String value) {
-    out.print(String.format(Locale.ROOT, "%-17s %s%n", label, value).replace(System.lineSeparator(), "\n"));
+    out.print(
+        String.format(Locale.ROOT, "%-17s %s%n", label, value)
+            .replace(System.lineSeparator(), "\n"));
   }
 
   private static String muscles(Iterable<String> ids, Catalogue catalogue) {
     List<String> names = new java.util.ArrayList<>();
-    ids.forEach(muscle -> names.add(catalogue.muscles().get(muscle).name().toLowerCase(Locale.ROOT)));
+    ids.forEach(
+        muscle -> names.add(catalogue.muscles().get(muscle).name().toLowerCase(Locale.ROOT)));
     return list(names);
   }
 
   private static String need(Need need) {
-    return need.count() + " " + need.equipment() + need.load().map(load -> " (" + load.id() + ")").orElse("");
+    return need.count()
+        + " "
+        + need.equipment()
+        + need.load().map(load -> " (" + load.id() + ")").orElse("");
   }
 
   private static String demand(Exercise exercise) {
-    return list(exercise.demand().entrySet().stream().map(d -> d.getKey().id() + " " + d.getValue()).toList());
+    return list(
+        exercise.demand().entrySet().stream()
+            .map(d -> d.getKey().id() + " " + d.getValue())
+            .toList());
   }
 
   private static String met(Exercise exercise) {
-    return exercise.met().value() + " (Compendium " + exercise.met().edition() + ", code " + exercise.met().code() + ")";
+    return exercise.met().value()
+        + " (Compendium "
+        + exercise.met().edition()
+        + ", code "
+        + exercise.met().code()
+        + ")";
   }
 
   private static String list(List<String> words) {

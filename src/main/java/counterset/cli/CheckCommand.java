@@ -1,6 +1,5 @@
 package counterset.cli;
 
-import counterset.explain.FaultWords;
 import counterset.json.Violation;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
@@ -20,7 +19,8 @@ import picocli.CommandLine.Parameters;
 /** Recomputes and scores a plan, whoever wrote it, and says what breaks and where. */
 @Command(
     name = "check",
-    description = "Recomputes and scores a plan, one edited by hand included; says what breaks and where.",
+    description =
+        "Recomputes and scores a plan, one edited by hand included; says what breaks and where.",
     mixinStandardHelpOptions = true,
     footer = {
       "",
@@ -46,26 +46,28 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Catalogue catalogue = catalogues.load(shell);
-    PlanFile read = new PlanFileReader(Request.problems(catalogue), catalogue).read(shell.path(file));
+    PlanFile read =
+        new PlanFileReader(Request.problems(catalogue), catalogue).read(shell.path(file));
     Recheck recheck = new Recheck(read, catalogue);
     Plan plan = recheck.plan();
     List<String> faults = new ArrayList<>(recheck.shapeFaults());
     faults.addAll(Feasibility.hardFaults(plan, catalogue));
     List<Violation> differences = PlanDifferences.of(read.document(), plan, catalogue);
+    List<String> wishes = Feasibility.unmetWishes(plan, catalogue);
     boolean feasible = faults.isEmpty() && Feasibility.isFeasible(plan);
     if (format == Format.JSON) {
-      shell.out().print(CheckJson.of(plan, feasible, faults, differences));
+      shell.out().print(CheckJson.text(plan, feasible, faults, wishes, differences));
     } else {
-      print(plan, catalogue, feasible, faults, differences);
+      print(feasible, faults, wishes, differences);
+      shell.out().print(ScoreTable.of(plan, catalogue, shell.colour()));
     }
     return feasible ? differences.isEmpty() ? Exit.DONE : Exit.BAD_INPUT : Exit.INFEASIBLE;
   }
 
   private void print(
-      Plan plan, Catalogue catalogue, boolean feasible, List<String> faults, List<Violation> differences) {
+      boolean feasible, List<String> faults, List<String> wishes, List<Violation> differences) {
     line(feasible ? "The session keeps every rule." : "The session breaks a rule.");
     faults.forEach(fault -> line("  " + fault));
-    List<String> wishes = FaultWords.wishes(plan, catalogue);
     if (!wishes.isEmpty()) {
       line("Unmet wishes:");
       wishes.forEach(wish -> line("  " + wish));
@@ -74,7 +76,6 @@ final class CheckCommand implements Callable<Integer> {
       line("The file says something else than its session works out to:");
       differences.forEach(difference -> line("  " + difference));
     }
-    shell.out().print(ScoreTable.of(plan, catalogue));
   }
 
   private void line(String text) {

@@ -55,7 +55,8 @@ final class Commands {
     @Override
     public void run() {
       throw new CommandLine.ParameterException(
-          spec.commandLine(), "A command is missing. Maybe: counterset plan \"20 min, lower body, dumbbells\"");
+          spec.commandLine(),
+          "A command is missing. Maybe: counterset plan \"20 min, lower body, dumbbells\"");
     }
   }
 

@@ -2,26 +2,14 @@ package counterset.cli;
 
 import counterset.explain.FaultWords;
 import counterset.model.Catalogue;
-import counterset.model.Match;
 import counterset.model.Plan;
 import counterset.model.Problem;
-import counterset.planning.constraints.SessionConstraint;
-import counterset.planning.constraints.SessionConstraint.Level;
 import counterset.timeline.SessionLength;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Whether a plan can be handed out, and why not. */
 final class Feasibility {
-
-  private static final Set<String> HARD =
-      Stream.of(SessionConstraint.values())
-          .filter(constraint -> constraint.level() == Level.HARD)
-          .map(SessionConstraint::id)
-          .collect(Collectors.toSet());
 
   private Feasibility() {}
 
@@ -51,12 +39,18 @@ final class Feasibility {
               + "), but the cap is "
               + problem.minutes()
               + " min.");
-      lines.add("What would free it: " + minutes + " min, or a clock that is " + (shortest - 60 * problem.minutes()) + " s shorter.");
+      lines.add(
+          "What would free it: "
+              + minutes
+              + " min, or a clock that is "
+              + (shortest - 60 * problem.minutes())
+              + " s shorter.");
       return lines;
     }
     if (plan.totals().supersets() == 0 && plan.score().feasible()) {
       lines.add("No feasible session: no exercise of the catalogue suits all that was asked for.");
-      lines.add("What would free it: more targets, a limitation fewer, a higher level, or more equipment.");
+      lines.add(
+          "What would free it: more targets, a limitation fewer, a higher level, or more equipment.");
       return lines;
     }
     lines.add("No feasible session: the best one found still breaks a rule.");
@@ -67,9 +61,16 @@ final class Feasibility {
   /** Every broken rule with its place, one line each. */
   static List<String> hardFaults(Plan plan, Catalogue catalogue) {
     return plan.matches().stream()
-        .filter(match -> HARD.contains(match.constraint()))
-        .filter(match -> match.points() < 0)
-        .map((Match match) -> FaultWords.of(match, plan, catalogue))
+        .filter(FaultWords::isBrokenRule)
+        .map(match -> FaultWords.of(match, plan, catalogue))
+        .toList();
+  }
+
+  /** Every unmet wish of those that matter most, one line each. */
+  static List<String> unmetWishes(Plan plan, Catalogue catalogue) {
+    return plan.matches().stream()
+        .filter(match -> FaultWords.isFault(match) && !FaultWords.isBrokenRule(match))
+        .map(match -> FaultWords.of(match, plan, catalogue))
         .toList();
   }
 }

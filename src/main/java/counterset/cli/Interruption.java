@@ -3,34 +3,41 @@ package counterset.cli;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 
 /**
- * Ctrl-C while a plan is being made: the search stops, the best plan so far is printed, and the process ends with the
- * status of that plan. A second thread does the printing, so the hook waits for it.
+ * Ctrl-C while a plan is being made: the search stops, the best plan so far is printed, and the
+ * process ends with the status of that plan. A second thread does the printing, so the hook waits
+ * for it.
  */
-final class Interruption implements AutoCloseable {
+final class Interruption {
 
   private static final int PATIENCE_SECONDS = 10;
   private static final CountDownLatch PRINTED = new CountDownLatch(1);
   private static final AtomicInteger STATUS = new AtomicInteger(Exit.INTERNAL);
 
-  private final Thread hook;
+  private Interruption() {}
 
-  /** Calls something when the process is asked to end, until this is closed. */
-  Interruption(Runnable stop) {
-    hook =
-        new Thread(
-            () -> {
-              stop.run();
-              try {
-                if (PRINTED.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-                  Runtime.getRuntime().halt(STATUS.get());
-                }
-              } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-              }
-            });
+  /** Does some work; when the process is asked to end meanwhile, tells the work to stop. */
+  static <T> T during(Supplier<T> work, Runnable stop) {
+    Thread hook = new Thread(() -> stopAndWait(stop));
     Runtime.getRuntime().addShutdownHook(hook);
+    try {
+      return work.get();
+    } finally {
+      remove(hook);
+    }
+  }
+
+  private static void stopAndWait(Runnable stop) {
+    stop.run();
+    try {
+      if (PRINTED.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+        Runtime.getRuntime().halt(STATUS.get());
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   /** Everything is printed; a waiting hook may end the process. */
@@ -39,8 +46,7 @@ final class Interruption implements AutoCloseable {
     PRINTED.countDown();
   }
 
-  @Override
-  public void close() {
+  private static void remove(Thread hook) {
     try {
       Runtime.getRuntime().removeShutdownHook(hook);
     } catch (IllegalStateException e) {

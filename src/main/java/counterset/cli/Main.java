@@ -37,7 +37,10 @@ public final class Main {
         new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
   }
 
-  /** Java 17 tells only whether both ends are a terminal; where the system shows its descriptors, ask those. */
+  /**
+   * Java 17 tells only whether both ends are a terminal; where the system shows its descriptors,
+   * ask those.
+   */
   private static boolean isTerminal(int descriptor) {
     Path link = Path.of("/proc/self/fd/" + descriptor);
     try {

@@ -12,7 +12,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Writes files whole or not at all: each appears under its name only when all of them are complete. */
+/**
+ * Writes files whole or not at all: each appears under its name only when all of them are complete.
+ */
 final class OutputFiles {
 
   private OutputFiles() {}
@@ -45,7 +47,11 @@ final class OutputFiles {
     }
     Path folder = file.toAbsolutePath().getParent();
     if (!Files.isDirectory(folder)) {
-      faults.add(file + ": the folder (" + folder.getFileName() + ") does not exist. Maybe create it first.");
+      faults.add(
+          file
+              + ": the folder ("
+              + folder.getFileName()
+              + ") does not exist. Maybe create it first.");
       return;
     }
     try {
@@ -65,7 +71,8 @@ final class OutputFiles {
         Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
       }
     } catch (IOException e) {
-      throw new BadRequest(file + ": cannot be written (" + reason(e) + "). Maybe choose another folder.");
+      throw new BadRequest(
+          file + ": cannot be written (" + reason(e) + "). Maybe choose another folder.");
     }
   }
 

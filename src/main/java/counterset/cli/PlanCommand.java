@@ -1,6 +1,5 @@
 package counterset.cli;
 
-import counterset.json.Json;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.Problem;
@@ -37,7 +36,10 @@ final class PlanCommand implements Callable<Integer> {
 
   private final Shell shell;
 
-  @Parameters(arity = "1..*", paramLabel = "ASK", description = "What is asked for, or the name of a problem file.")
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "ASK",
+      description = "What is asked for, or the name of a problem file.")
   private List<String> ask;
 
   @Mixin private final CatalogueOptions catalogues = new CatalogueOptions();
@@ -48,16 +50,23 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--write",
       paramLabel = "FILE",
-      description = "Also write the plan to a file; its ending (.txt, .json) says how. May be repeated.")
+      description =
+          "Also write the plan to a file; its ending (.txt, .json) says how. May be repeated.")
   private List<String> files = new ArrayList<>();
 
   @Option(names = "--seed", paramLabel = "N", description = "Another seed gives another plan.")
   private Long seed;
 
-  @Option(names = "--effort", paramLabel = "HOW", description = "quick, standard (the default) or thorough.")
+  @Option(
+      names = "--effort",
+      paramLabel = "HOW",
+      description = "quick, standard (the default) or thorough.")
   private Effort effort = Effort.STANDARD;
 
-  @Option(names = "--seconds", paramLabel = "N", description = "Search for N seconds; the plan then depends on the machine.")
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      description = "Search for N seconds; the plan then depends on the machine.")
   private Integer seconds;
 
   PlanCommand(Shell shell) {
@@ -74,7 +83,7 @@ final class PlanCommand implements Callable<Integer> {
     Plan plan = plan(problem, catalogue);
     if (!Feasibility.isFeasible(plan)) {
       if (format == Format.JSON) {
-        shell.out().print(Json.pretty(PlanJson.of(plan, catalogue)));
+        shell.out().print(PlanJson.text(plan, catalogue));
       }
       Feasibility.reasons(plan, catalogue).forEach(shell::say);
       return Exit.INFEASIBLE;
@@ -88,7 +97,12 @@ final class PlanCommand implements Callable<Integer> {
     List<String> faults = new ArrayList<>();
     for (String file : files) {
       if (!PlanFormats.knows(file)) {
-        faults.add("--write (" + file + ") has no ending that is known. Maybe one of " + PlanFormats.endings() + ".");
+        faults.add(
+            "--write ("
+                + file
+                + ") has no ending that is known. Maybe one of "
+                + PlanFormats.endings()
+                + ".");
       }
     }
     if (seconds != null && (seconds < 1 || seconds > 3600)) {
@@ -101,11 +115,11 @@ final class PlanCommand implements Callable<Integer> {
 
   private Plan plan(Problem problem, Catalogue catalogue) {
     SessionPlanner planner = new SessionPlanner(catalogue, Commands.version());
-    Limit limit = new Limit(effort, seconds == null ? OptionalInt.empty() : OptionalInt.of(seconds));
-    try (Interruption ignored = new Interruption(planner::stop);
-        Progress line = new Progress(shell, "Planning")) {
-      return planner.plan(problem, limit);
-    }
+    Limit limit =
+        new Limit(effort, seconds == null ? OptionalInt.empty() : OptionalInt.of(seconds));
+    return Interruption.during(
+        () -> Progress.during(shell, "Planning", () -> planner.plan(problem, limit)),
+        planner::stop);
   }
 
   private void write(Plan plan, Catalogue catalogue) {
@@ -120,10 +134,14 @@ final class PlanCommand implements Callable<Integer> {
     }
     if (format == Format.JSON) {
       request.echo().forEach(line -> shell.say("Read as: " + line));
-      shell.out().print(Json.pretty(PlanJson.of(plan, catalogue)));
+      shell.out().print(PlanJson.text(plan, catalogue));
     } else {
       request.echo().forEach(line -> shell.out().print("Read as: " + line + "\n"));
-      shell.out().print((request.echo().isEmpty() ? "" : "\n") + RunSheet.of(plan, catalogue, shell.colour()));
+      shell
+          .out()
+          .print(
+              (request.echo().isEmpty() ? "" : "\n")
+                  + RunSheet.of(plan, catalogue, shell.colour()));
     }
   }
 }

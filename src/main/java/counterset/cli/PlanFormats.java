@@ -1,22 +1,26 @@
 package counterset.cli;
 
-import counterset.json.Json;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.report.json.PlanJson;
 import counterset.report.text.RunSheet;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
 
-/** The kinds of file that a plan can be written to, by the ending of the name. A new output is registered here. */
+/**
+ * The kinds of file that a plan can be written to, by the ending of the name. A new output is
+ * registered here.
+ */
 final class PlanFormats {
 
-  private static final Map<String, BiFunction<Plan, Catalogue, String>> BY_ENDING = new LinkedHashMap<>();
+  private static final Map<String, BiFunction<Plan, Catalogue, String>> BY_ENDING =
+      new LinkedHashMap<>();
 
   static {
     BY_ENDING.put("txt", (plan, catalogue) -> RunSheet.of(plan, catalogue, false));
-    BY_ENDING.put("json", (plan, catalogue) -> Json.pretty(PlanJson.of(plan, catalogue)));
+    BY_ENDING.put("json", PlanJson::text);
   }
 
   private PlanFormats() {}
@@ -37,6 +41,6 @@ final class PlanFormats {
   }
 
   private static String ending(String file) {
-    return file.substring(file.lastIndexOf('.') + 1).toLowerCase(java.util.Locale.ROOT);
+    return file.substring(file.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
   }
 }

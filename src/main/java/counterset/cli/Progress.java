@@ -4,47 +4,49 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 
 /** A line on a terminal while the work is long. */
-final class Progress implements AutoCloseable {
+final class Progress {
 
-  private final Shell shell;
-  private final ScheduledExecutorService timer;
-  private volatile boolean shown;
+  private static final int FIRST_AFTER_SECONDS = 2;
+  private static final int WIDTH = 70;
 
-  Progress(Shell shell, String doing) {
-    this.shell = shell;
+  private Progress() {}
+
+  /** Does some work; from its second second on, says how long it has been going. */
+  static <T> T during(Shell shell, String doing, Supplier<T> work) {
     if (!shell.progress()) {
-      timer = null;
-      return;
+      return work.get();
     }
-    timer =
-        Executors.newSingleThreadScheduledExecutor(
-            work -> {
-              Thread thread = new Thread(work, "progress");
-              thread.setDaemon(true);
-              return thread;
-            });
-    AtomicInteger seconds = new AtomicInteger(1);
+    AtomicInteger seconds = new AtomicInteger(FIRST_AFTER_SECONDS);
+    ScheduledExecutorService timer = Executors.newSingleThreadScheduledExecutor(Progress::daemon);
     timer.scheduleAtFixedRate(
-        () -> {
-          shown = true;
-          shell.err().print("\r" + doing + " " + seconds.incrementAndGet() + " s (Ctrl-C prints the best so far)");
-          shell.err().flush();
-        },
-        2,
+        () ->
+            show(
+                shell,
+                doing + " " + seconds.getAndIncrement() + " s (Ctrl-C prints the best so far)"),
+        FIRST_AFTER_SECONDS,
         1,
         TimeUnit.SECONDS);
-  }
-
-  @Override
-  public void close() {
-    if (timer != null) {
+    try {
+      return work.get();
+    } finally {
       timer.shutdownNow();
-      if (shown) {
-        shell.err().print("\r" + " ".repeat(70) + "\r");
-        shell.err().flush();
+      if (seconds.get() > FIRST_AFTER_SECONDS) {
+        show(shell, " ".repeat(WIDTH) + "\r");
       }
     }
+  }
+
+  private static void show(Shell shell, String line) {
+    shell.err().print("\r" + line);
+    shell.err().flush();
+  }
+
+  private static Thread daemon(Runnable work) {
+    Thread thread = new Thread(work, "progress");
+    thread.setDaemon(true);
+    return thread;
   }
 }

@@ -23,12 +23,18 @@ final class Recheck {
     this.catalogue = catalogue;
   }
 
-  /** The plan that the session of the file makes; exercises beyond the positions of a superset are left out. */
+  /**
+   * The plan that the session of the file makes; exercises beyond the positions of a superset are
+   * left out.
+   */
   Plan plan() {
     int perSuperset = file.problem().clock().perSuperset();
     List<Superset> supersets =
         file.supersets().stream()
-            .map(s -> new Superset(s.number(), exercises(s.exercises().stream().limit(perSuperset).toList())))
+            .map(
+                s ->
+                    new Superset(
+                        s.number(), exercises(s.exercises().stream().limit(perSuperset).toList())))
             .toList();
     Session session = new Session(exercises(file.warmUp()), supersets, exercises(file.coolDown()));
     SolverNote note = new SolverNote(file.problem().seed(), "none", Commands.version(), 0, true);

@@ -8,7 +8,6 @@ import counterset.model.Problem;
 import counterset.planning.constraints.SessionConstraint;
 import counterset.problem.ProblemReader;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -16,7 +15,8 @@ import java.util.Set;
 /**
  * What a coach asked for, read from one line or from a problem file.
  *
- * @param echo how it was read, one plain line a topic; empty for a file, which says everything itself
+ * @param echo how it was read, one plain line a topic; empty for a file, which says everything
+ *     itself
  */
 record Request(Problem problem, List<String> echo) {
 

@@ -9,13 +9,17 @@ import picocli.CommandLine.Parameters;
 /** Prints a JSON Schema. */
 @Command(
     name = "schema",
-    description = "Prints the JSON Schema (draft 2020-12) of a kind of file, or the names of the kinds.",
+    description =
+        "Prints the JSON Schema (draft 2020-12) of a kind of file, or the names of the kinds.",
     mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
 
   private final Shell shell;
 
-  @Parameters(arity = "0..1", paramLabel = "NAME", description = "The kind of file; without it the kinds are listed.")
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "NAME",
+      description = "The kind of file; without it the kinds are listed.")
   private String name;
 
   SchemaCommand(Shell shell) {

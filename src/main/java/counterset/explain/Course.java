@@ -21,7 +21,8 @@ public final class Course {
 
   /** Walks through a plan once. */
   public Course(Plan plan, Catalogue catalogue) {
-    this.work = plan.timeline().stream().filter(interval -> interval.kind() == IntervalKind.WORK).toList();
+    this.work =
+        plan.timeline().stream().filter(interval -> interval.kind() == IntervalKind.WORK).toList();
     List<Item> items = new ArrayList<>();
     for (int i = 0; i < work.size(); i++) {
       if (i == 0) {
@@ -43,7 +44,9 @@ public final class Course {
 
   /** The last work interval before an interval, if there is one. */
   public Optional<Interval> lastWork(Interval interval) {
-    return work.stream().filter(earlier -> earlier.end() <= interval.start()).reduce((first, second) -> second);
+    return work.stream()
+        .filter(earlier -> earlier.end() <= interval.start())
+        .reduce((first, second) -> second);
   }
 
   /** The changeover to a work interval; none to the first one. */
@@ -61,7 +64,9 @@ public final class Course {
     return inUse.getOrDefault(interval.start(), List.of());
   }
 
-  /** Whether nothing but a changeover of no length lies between a work interval and the one before. */
+  /**
+   * Whether nothing but a changeover of no length lies between a work interval and the one before.
+   */
   boolean followsWithoutPause(Interval interval) {
     return lastWork(interval).filter(last -> last.end() == interval.start()).isPresent();
   }

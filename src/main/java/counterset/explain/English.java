@@ -14,7 +14,9 @@ public final class English {
   /** {@code a}, {@code a and b}, {@code a, b and c}. */
   public static String list(List<String> words) {
     int last = words.size() - 1;
-    return last < 1 ? String.join("", words) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 
   /** {@code 1 item}, {@code 2 items}. */
@@ -34,7 +36,9 @@ public final class English {
 
   /** With a capital at the beginning. */
   public static String capital(String text) {
-    return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   /** A name within a sentence. */

@@ -11,7 +11,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Where a constraint matches, with the exercises, what it means and, for a fault, what would mend it. */
+/**
+ * Where a constraint matches, with the exercises, what it means and, for a fault, what would mend
+ * it.
+ */
 public final class FaultWords {
 
   private final Plan plan;
@@ -24,7 +27,10 @@ public final class FaultWords {
     this.rules = new RuleWords(plan.problem(), catalogue);
   }
 
-  /** One line: {@code 3A to 3B: 4 s too long for the changeover: Goblet squat to Side-lying leg raise. Maybe ...}. */
+  /**
+   * One line: {@code 3A to 3B: 4 s too long for the changeover: Goblet squat to Side-lying leg
+   * raise. Maybe ...}.
+   */
   public static String of(Match match, Plan plan, Catalogue catalogue) {
     FaultWords words = new FaultWords(plan, catalogue);
     String remedy = Remedies.of(ScoreWords.constraint(match.constraint()));
@@ -55,13 +61,21 @@ public final class FaultWords {
     int amount = match.amount();
     return switch (ScoreWords.constraint(match.constraint())) {
       case EXERCISE_REPEATED -> "the same exercise twice: " + names;
-      case SIDES_SPLIT -> names + " is one-sided, and its superset does not hold left side and right side";
+      case SIDES_SPLIT ->
+          names + " is one-sided, and its superset does not hold left side and right side";
       case EQUIPMENT_MISSING ->
-          names + " needs " + named.exercise(match).map(rules::missing).orElse("more") + ", not among the equipment";
+          names
+              + " needs "
+              + named.exercise(match).map(rules::missing).orElse("more")
+              + ", not among the equipment";
       case UNSAFE_FOR_CLIENT ->
-          names + " goes against " + named.exercise(match).map(rules::broken).orElse("a limitation");
-      case CHANGEOVER_TOO_LONG -> amount + " s too long for the changeover: " + names + changeover(match);
-      case CLOCK_OVERRUN -> "All places filled, the session takes " + amount + " s more than " + minutes();
+          names
+              + " goes against "
+              + named.exercise(match).map(rules::broken).orElse("a limitation");
+      case CHANGEOVER_TOO_LONG ->
+          amount + " s too long for the changeover: " + names + changeover(match);
+      case CLOCK_OVERRUN ->
+          "All places filled, the session takes " + amount + " s more than " + minutes();
       case KEPT_MOVED -> kept(match);
       case ABOVE_LEVEL -> names + level(match) + " above level " + plan.problem().level();
       case EXCLUDED -> names + " is excluded";
@@ -93,14 +107,21 @@ public final class FaultWords {
   }
 
   private String level(Match match) {
-    return named.exercise(match).map(exercise -> " is level " + exercise.level() + ",").orElse(" is");
+    return named
+        .exercise(match)
+        .map(exercise -> " is level " + exercise.level() + ",")
+        .orElse(" is");
   }
 
   private String uncovered(Match match) {
     Optional<TargetCoverage> coverage =
-        plan.coverage().stream().filter(target -> Optional.of(target.muscle()).equals(match.subject())).findFirst();
+        plan.coverage().stream()
+            .filter(target -> Optional.of(target.muscle()).equals(match.subject()))
+            .findFirst();
     return named.subject(match)
-        + coverage.map(target -> ": " + target.direct() + " of " + target.minSets() + " direct sets").orElse("");
+        + coverage
+            .map(target -> ": " + target.direct() + " of " + target.minSets() + " direct sets")
+            .orElse("");
   }
 
   private String kept(Match match) {
@@ -119,13 +140,20 @@ public final class FaultWords {
 
   private String changeover(Match match) {
     return plan.changeovers().stream()
-        .filter(changeover -> match.places().indexOf(changeover.after()) == 0 && isTo(changeover, match))
+        .filter(
+            changeover ->
+                match.places().indexOf(changeover.after()) == 0 && isTo(changeover, match))
         .max(Comparator.comparingInt(Changeover::excess))
-        .map(changeover -> " (" + changeover.seconds() + " s needed, " + changeover.available() + " s there)")
+        .map(
+            changeover ->
+                " (" + changeover.seconds() + " s needed, " + changeover.available() + " s there)")
         .orElse("");
   }
 
   private boolean isTo(Changeover changeover, Match match) {
-    return named.exercise(match.places().get(match.places().size() - 1)).filter(changeover.to()::equals).isPresent();
+    return named
+        .exercise(match.places().get(match.places().size() - 1))
+        .filter(changeover.to()::equals)
+        .isPresent();
   }
 }

@@ -8,7 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Something to fetch, as a coach writes it on a list: pieces of the same mass once, as many as are used at a time.
+ * Something to fetch, as a coach writes it on a list: pieces of the same mass once, as many as are
+ * used at a time.
  *
  * @param what {@code two dumbbells (heavy, 10 kg)}
  * @param where {@code supersets 1-3 and 6}
@@ -35,7 +36,8 @@ public record FetchLine(String what, String where, String note) {
   }
 
   private static FetchLine line(List<Fetch> group, ItemWords words) {
-    Item most = group.stream().map(Fetch::item).max(Comparator.comparingInt(Item::count)).orElseThrow();
+    Item most =
+        group.stream().map(Fetch::item).max(Comparator.comparingInt(Item::count)).orElseThrow();
     int[] supersets =
         group.stream()
             .flatMap(fetch -> fetch.supersets().stream())
@@ -55,7 +57,8 @@ public record FetchLine(String what, String where, String note) {
       case FIXED -> "keep the place at it free";
       case HELD -> "within reach";
       case PLACED -> atStart ? "in place before the start" : "at the side until superset " + first;
-      case WORN -> atStart ? "on before the start" : "within reach, strapped on before superset " + first;
+      case WORN ->
+          atStart ? "on before the start" : "within reach, strapped on before superset " + first;
     };
   }
 

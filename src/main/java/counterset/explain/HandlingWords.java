@@ -46,7 +46,8 @@ public final class HandlingWords {
     List<Item> on = new ArrayList<>(changeover.putOn());
     List<String> clauses = new ArrayList<>();
     for (Item item : changeover.putOn()) {
-      Optional<Item> same = off.stream().filter(other -> items.areSamePieces(item, other)).findFirst();
+      Optional<Item> same =
+          off.stream().filter(other -> items.areSamePieces(item, other)).findFirst();
       if (same.isPresent()) {
         clauses.add(sameAgain(same.get(), item));
         off.remove(same.get());
@@ -60,29 +61,41 @@ public final class HandlingWords {
 
   private String sameAgain(Item before, Item after) {
     int more = after.count() - before.count();
-    String name = items.noun(new Item(after.equipment(), Math.max(1, Math.abs(more)), after.load()));
+    String name =
+        items.noun(new Item(after.equipment(), Math.max(1, Math.abs(more)), after.load()));
     if (more == 0) {
       String number = after.count() == 1 ? "" : English.number(after.count()) + " ";
       return "keep the same " + number + items.noun(after);
     }
     if (more > 0) {
       boolean second = more == 1 && before.count() == 1;
-      return second ? "take up a second " + name : "take up " + English.number(more) + " more " + name;
+      return second
+          ? "take up a second " + name
+          : "take up " + English.number(more) + " more " + name;
     }
     return "put down " + English.number(-more) + " of " + items.saidAgain(before);
   }
 
   private String away(EquipmentKind kind, List<Item> all) {
-    return clause(kind, all.stream().filter(item -> item.equipment().kind() == kind).map(items::saidAgain).toList(),
-        "put down ", "take off ", "clear away ");
+    return clause(
+        kind,
+        all.stream().filter(item -> item.equipment().kind() == kind).map(items::saidAgain).toList(),
+        "put down ",
+        "take off ",
+        "clear away ");
   }
 
   private String up(EquipmentKind kind, List<Item> all) {
-    return clause(kind, all.stream().filter(item -> item.equipment().kind() == kind).map(items::said).toList(),
-        "take up ", "strap on ", "lay out ");
+    return clause(
+        kind,
+        all.stream().filter(item -> item.equipment().kind() == kind).map(items::said).toList(),
+        "take up ",
+        "strap on ",
+        "lay out ");
   }
 
-  private static String clause(EquipmentKind kind, List<String> names, String held, String worn, String placed) {
+  private static String clause(
+      EquipmentKind kind, List<String> names, String held, String worn, String placed) {
     String verb =
         switch (kind) {
           case HELD -> held;
@@ -121,7 +134,8 @@ public final class HandlingWords {
           case PRONE -> floor(from, to, ", face down");
           case SIDE_LYING -> floor(from, to, ", on your side");
         };
-    return Optional.of(from == Position.WALL && to == Position.STANDING ? "Step away from the wall." : change);
+    return Optional.of(
+        from == Position.WALL && to == Position.STANDING ? "Step away from the wall." : change);
   }
 
   private String floor(Position from, Position to, String how) {

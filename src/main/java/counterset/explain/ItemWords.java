@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Equipment in a coach's words. The masses are those of the problem, in kilograms: light is the lightest, heavy the
- * heaviest and medium the middle one, the upper of two.
+ * Equipment in a coach's words. The masses are those of the problem, in kilograms: light is the
+ * lightest, heavy the heaviest and medium the middle one, the upper of two.
  */
 public final class ItemWords {
 
@@ -36,7 +36,10 @@ public final class ItemWords {
 
   /** As said of what is in use already: {@code the two heavy dumbbells}, {@code the mat}. */
   public String saidAgain(Item item) {
-    return "the " + (item.count() == 1 ? "" : English.number(item.count()) + " ") + label(item) + noun(item);
+    return "the "
+        + (item.count() == 1 ? "" : English.number(item.count()) + " ")
+        + label(item)
+        + noun(item);
   }
 
   /** Several items as said aloud, joined. */
@@ -62,7 +65,10 @@ public final class ItemWords {
     };
   }
 
-  /** Whether two items are the same pieces, perhaps more or fewer of them: a label alone makes no other dumbbell. */
+  /**
+   * Whether two items are the same pieces, perhaps more or fewer of them: a label alone makes no
+   * other dumbbell.
+   */
   public boolean areSamePieces(Item one, Item other) {
     OptionalDouble kg = kg(one);
     return one.equipment().id().equals(other.equipment().id())
@@ -96,7 +102,10 @@ public final class ItemWords {
     return label.isEmpty() ? mass : label + ", " + mass;
   }
 
-  /** How heavy among what the client has, with a space behind it; nothing where that is one mass only. */
+  /**
+   * How heavy among what the client has, with a space behind it; nothing where that is one mass
+   * only.
+   */
   private String label(Item item) {
     if (item.load().isEmpty()) {
       return "";
@@ -116,6 +125,8 @@ public final class ItemWords {
   }
 
   private long entries(Item item) {
-    return problem.equipment().stream().filter(owned -> owned.id().equals(item.equipment().id())).count();
+    return problem.equipment().stream()
+        .filter(owned -> owned.id().equals(item.equipment().id()))
+        .count();
   }
 }

@@ -36,7 +36,8 @@ public final class KindWords {
       return "not filled";
     }
     if (exercises.size() == 1) {
-      return muscles(exercises.get(0).primary()) + (exercises.get(0).isUnilateral() ? ", one side" : "");
+      return muscles(exercises.get(0).primary())
+          + (exercises.get(0).isUnilateral() ? ", one side" : "");
     }
     List<String> links = new ArrayList<>();
     for (int i = 1; i < exercises.size(); i++) {
@@ -68,13 +69,16 @@ public final class KindWords {
       case COMPOUND -> "done back to back without a rest for it";
       case AGONIST_ANTAGONIST, OPPOSITE_REGION, MIXED -> {
         boolean apart = Collections.disjoint(all(first), all(second));
-        yield apart ? "one rests while the other works" : "the main work changes over, the helpers stay busy";
+        yield apart
+            ? "one rests while the other works"
+            : "the main work changes over, the helpers stay busy";
       }
     };
   }
 
   private static Set<String> all(Exercise exercise) {
-    return Stream.concat(exercise.primary().stream(), exercise.secondary().stream()).collect(Collectors.toSet());
+    return Stream.concat(exercise.primary().stream(), exercise.secondary().stream())
+        .collect(Collectors.toSet());
   }
 
   private static Set<String> shared(Exercise first, Exercise second) {
@@ -89,7 +93,8 @@ public final class KindWords {
         Muscle here = catalogue.muscles().get(one);
         Muscle there = catalogue.muscles().get(other);
         if (here.opposes().contains(other)) {
-          String names = "opposites: " + English.lower(here.name()) + " and " + English.lower(there.name());
+          String names =
+              "opposites: " + English.lower(here.name()) + " and " + English.lower(there.name());
           return Segments.both(here, there).map(segment -> names + ", " + segment).orElse(names);
         }
       }
@@ -97,7 +102,9 @@ public final class KindWords {
     return muscles(first.primary()) + " with " + muscles(second.primary());
   }
 
-  /** Upper with lower body, else front with back; knee-dominant with hip-dominant is what remains. */
+  /**
+   * Upper with lower body, else front with back; knee-dominant with hip-dominant is what remains.
+   */
   private String regions(Exercise first, Exercise second) {
     Optional<Region> here = only(first.primary(), Muscle::region);
     Optional<Region> there = only(second.primary(), Muscle::region);
@@ -115,11 +122,13 @@ public final class KindWords {
   private static boolean areFrontAndBack(Optional<Aspect> one, Optional<Aspect> other) {
     return one.isPresent()
         && other.isPresent()
-        && Set.of(Aspect.FRONT, Aspect.BACK).equals(Stream.of(one.get(), other.get()).collect(Collectors.toSet()));
+        && Set.of(Aspect.FRONT, Aspect.BACK)
+            .equals(Stream.of(one.get(), other.get()).collect(Collectors.toSet()));
   }
 
   private <T> Optional<T> only(Set<String> ids, Function<Muscle, T> feature) {
-    Set<T> values = ids.stream().map(catalogue.muscles()::get).map(feature).collect(Collectors.toSet());
+    Set<T> values =
+        ids.stream().map(catalogue.muscles()::get).map(feature).collect(Collectors.toSet());
     return values.size() == 1 ? Optional.of(values.iterator().next()) : Optional.empty();
   }
 
@@ -129,6 +138,7 @@ public final class KindWords {
 
   /** Names of muscle groups within a sentence. */
   String muscles(Set<String> ids) {
-    return English.list(ids.stream().map(id -> English.lower(catalogue.muscles().get(id).name())).toList());
+    return English.list(
+        ids.stream().map(id -> English.lower(catalogue.muscles().get(id).name())).toList());
   }
 }

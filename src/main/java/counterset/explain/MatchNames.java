@@ -28,7 +28,9 @@ final class MatchNames {
 
   Optional<Exercise> exercise(At at) {
     return plan.session().supersets().stream()
-        .filter(superset -> superset.number() == at.superset() && at.position() < superset.exercises().size())
+        .filter(
+            superset ->
+                superset.number() == at.superset() && at.position() < superset.exercises().size())
         .map(superset -> superset.exercises().get(at.position()))
         .findFirst();
   }
@@ -36,7 +38,12 @@ final class MatchNames {
   /** The exercises at its places, in order. */
   String places(Match match) {
     List<String> names =
-        match.places().stream().map(this::exercise).flatMap(Optional::stream).map(Exercise::name).distinct().toList();
+        match.places().stream()
+            .map(this::exercise)
+            .flatMap(Optional::stream)
+            .map(Exercise::name)
+            .distinct()
+            .toList();
     return String.join(" to ", names);
   }
 

@@ -55,9 +55,14 @@ final class MoveWords {
     if (isFirst(interval)) {
       sentences.add("The work is done.");
       Optional<Interval> before = course.lastWork(interval);
-      before.map(course::inUse).map(handling::allAway).filter(text -> !text.isEmpty()).ifPresent(sentences::add);
+      before
+          .map(course::inUse)
+          .map(handling::allAway)
+          .filter(text -> !text.isEmpty())
+          .ifPresent(sentences::add);
       Optional<Exercise> last = before.flatMap(Interval::exercise);
-      last.flatMap(work -> interval.exercise().flatMap(move -> next.way(work, move))).ifPresent(sentences::add);
+      last.flatMap(work -> interval.exercise().flatMap(move -> next.way(work, move)))
+          .ifPresent(sentences::add);
     }
     if (interval.exercise().isEmpty()) {
       sentences.add("Slow down and breathe.");

@@ -71,10 +71,16 @@ final class NextWords {
 
   /** The superset of a number. */
   Superset superset(int number) {
-    return plan.session().supersets().stream().filter(s -> s.number() == number).findFirst().orElseThrow();
+    return plan.session().supersets().stream()
+        .filter(s -> s.number() == number)
+        .findFirst()
+        .orElseThrow();
   }
 
-  /** The sentences that fit an interval: the last one is dropped if reading all of them takes too long. */
+  /**
+   * The sentences that fit an interval: the last one is dropped if reading all of them takes too
+   * long.
+   */
   static List<String> fitting(List<String> sentences, int seconds) {
     int words = String.join(" ", sentences).split(" ").length;
     boolean tooLong = words > WORDS_IN_TEN_SECONDS * seconds / 10 && sentences.size() > 2;

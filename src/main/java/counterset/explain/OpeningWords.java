@@ -47,12 +47,20 @@ final class OpeningWords {
   private static String how(Plan plan) {
     Intervals clock = plan.problem().clock();
     int blocks = plan.totals().supersets();
-    String rest = clock.rest() == 0 ? ", without rest" : ", then " + clock.rest() + " seconds of rest";
-    String rounds = clock.rounds() > 1 ? ", each of them " + English.number(clock.rounds()) + " times" : "";
+    String rest =
+        clock.rest() == 0 ? ", without rest" : ", then " + clock.rest() + " seconds of rest";
+    String rounds =
+        clock.rounds() > 1 ? ", each of them " + English.number(clock.rounds()) + " times" : "";
     if (clock.perSuperset() == 1) {
-      return English.count(blocks, "exercise") + rounds + ": " + clock.work() + " seconds of work" + rest;
+      return English.count(blocks, "exercise")
+          + rounds
+          + ": "
+          + clock.work()
+          + " seconds of work"
+          + rest;
     }
-    String between = clock.between() == 0 ? " back to back" : " with " + clock.between() + " seconds to switch";
+    String between =
+        clock.between() == 0 ? " back to back" : " with " + clock.between() + " seconds to switch";
     return English.count(blocks, BlockWords.name(plan))
         + rounds
         + ": "

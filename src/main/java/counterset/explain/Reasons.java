@@ -33,7 +33,10 @@ public final class Reasons {
     this.items = new ItemWords(plan.problem());
   }
 
-  /** Sentences on its pairing, the targets it covers and the equipment it keeps; none if it is not filled. */
+  /**
+   * Sentences on its pairing, the targets it covers and the equipment it keeps; none if it is not
+   * filled.
+   */
   public List<String> of(Superset superset) {
     List<String> sentences = new ArrayList<>();
     if (superset.exercises().isEmpty()) {
@@ -50,14 +53,20 @@ public final class Reasons {
     Set<String> direct =
         plan.problem().targets().stream()
             .map(Target::muscle)
-            .filter(muscle -> superset.exercises().stream().anyMatch(exercise -> exercise.primary().contains(muscle)))
+            .filter(
+                muscle ->
+                    superset.exercises().stream()
+                        .anyMatch(exercise -> exercise.primary().contains(muscle)))
             .collect(Collectors.toCollection(LinkedHashSet::new));
-    return direct.isEmpty() ? "Trains no target directly." : "Trains directly: " + kinds.muscles(direct) + ".";
+    return direct.isEmpty()
+        ? "Trains no target directly."
+        : "Trains directly: " + kinds.muscles(direct) + ".";
   }
 
   /** Whatever was in use before it and is in use to its end. */
   private Optional<String> equipment(Superset superset) {
-    List<Interval> own = plan.timeline().stream().filter(interval -> isIn(interval, superset)).toList();
+    List<Interval> own =
+        plan.timeline().stream().filter(interval -> isIn(interval, superset)).toList();
     if (own.isEmpty()) {
       return Optional.empty();
     }
@@ -68,15 +77,18 @@ public final class Reasons {
       return none ? Optional.of("Nothing to handle.") : Optional.empty();
     }
     Optional<Interval> before = course.lastWork(own.get(0));
-    boolean fromBefore = before.map(course::inUse).filter(inUse -> inUse.containsAll(kept)).isPresent();
+    boolean fromBefore =
+        before.map(course::inUse).filter(inUse -> inUse.containsAll(kept)).isPresent();
     String names = English.capital(English.list(kept.stream().map(items::saidAgain).toList()));
     boolean several = kept.size() > 1 || items.noun(kept.get(0)).endsWith("s");
     String stay = several ? " stay" : " stays";
-    return Optional.of(names + stay + " in use throughout" + (fromBefore ? ", as before it." : "."));
+    return Optional.of(
+        names + stay + " in use throughout" + (fromBefore ? ", as before it." : "."));
   }
 
   private static boolean isIn(Interval interval, Superset superset) {
-    return interval.kind() == IntervalKind.WORK && interval.at().orElseThrow().superset() == superset.number();
+    return interval.kind() == IntervalKind.WORK
+        && interval.at().orElseThrow().superset() == superset.number();
   }
 
   private Stream<String> wishes(Superset superset) {
@@ -84,7 +96,10 @@ public final class Reasons {
     Stream<String> kept =
         problem.keep().stream()
             .filter(keep -> keep.at().superset() == superset.number() && stands(superset, keep))
-            .map(keep -> superset.exercises().get(keep.at().position()).name() + " is kept here as you asked.");
+            .map(
+                keep ->
+                    superset.exercises().get(keep.at().position()).name()
+                        + " is kept here as you asked.");
     Stream<String> included =
         superset.distinct().stream()
             .filter(exercise -> problem.include().contains(exercise.id()))
@@ -94,6 +109,7 @@ public final class Reasons {
 
   private static boolean stands(Superset superset, Keep keep) {
     int position = keep.at().position();
-    return position < superset.exercises().size() && superset.exercises().get(position).id().equals(keep.exercise());
+    return position < superset.exercises().size()
+        && superset.exercises().get(position).id().equals(keep.exercise());
   }
 }

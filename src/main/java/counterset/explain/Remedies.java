@@ -14,7 +14,8 @@ final class Remedies {
       case SIDES_SPLIT -> "Maybe give it both positions of one superset of two.";
       case EQUIPMENT_MISSING -> "Maybe swap it, or list the equipment.";
       case UNSAFE_FOR_CLIENT -> "Swap it.";
-      case CHANGEOVER_TOO_LONG -> "Maybe swap one of them, change their order, or lengthen the pause.";
+      case CHANGEOVER_TOO_LONG ->
+          "Maybe swap one of them, change their order, or lengthen the pause.";
       case CLOCK_OVERRUN -> "Maybe drop a superset, shorten the intervals, or raise the minutes.";
       case KEPT_MOVED -> "Maybe put it back, or keep it no longer.";
       case ABOVE_LEVEL -> "Maybe swap it, or raise the level.";

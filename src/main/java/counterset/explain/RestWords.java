@@ -32,7 +32,8 @@ final class RestWords {
       sentences.add(again(work));
     } else {
       boolean last = work.at().orElseThrow().superset() == lastFilled();
-      sentences.add((last ? "Last " + BlockWords.name(plan) + ": " : "Next: ") + next.exercises(work) + ".");
+      sentences.add(
+          (last ? "Last " + BlockWords.name(plan) + ": " : "Next: ") + next.exercises(work) + ".");
       sentences.add(work.exercise().orElseThrow().setup());
     }
     int left = rest.seconds() - Kit.COUNTDOWN;
@@ -53,12 +54,16 @@ final class RestWords {
 
   private String again(Interval work) {
     Superset superset = next.superset(work.at().orElseThrow().superset());
-    String round = ", round " + work.round().orElse(1) + " of " + plan.problem().clock().rounds() + ".";
+    String round =
+        ", round " + work.round().orElse(1) + " of " + plan.problem().clock().rounds() + ".";
     if (superset.isUnilateral()) {
       return "The same again, left side first" + round;
     }
     List<Exercise> exercises = superset.distinct();
-    String same = exercises.size() == 1 ? "The same again" : "Same " + English.number(exercises.size()) + " again";
+    String same =
+        exercises.size() == 1
+            ? "The same again"
+            : "Same " + English.number(exercises.size()) + " again";
     return same + round;
   }
 

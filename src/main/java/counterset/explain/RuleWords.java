@@ -27,7 +27,8 @@ final class RuleWords {
     List<Item> missing = new ArrayList<>();
     for (Need need : exercise.needs()) {
       Item item = new Item(catalogue.equipment().get(need.equipment()), need.count(), need.load());
-      if (!item.equipment().alwaysThere() && problem.equipment().stream().noneMatch(owned -> owned.serves(need))) {
+      if (!item.equipment().alwaysThere()
+          && problem.equipment().stream().noneMatch(owned -> owned.serves(need))) {
         missing.add(item);
       }
     }
@@ -46,12 +47,15 @@ final class RuleWords {
 
   private static String causes(Limitation limitation, Exercise exercise) {
     List<String> causes = new ArrayList<>();
-    limitation.maxDemand().forEach((joint, most) -> {
-      int demand = exercise.demandOn(joint);
-      if (demand > most) {
-        causes.add(joint.id() + " demand " + demand + ", at most " + most);
-      }
-    });
+    limitation
+        .maxDemand()
+        .forEach(
+            (joint, most) -> {
+              int demand = exercise.demandOn(joint);
+              if (demand > most) {
+                causes.add(joint.id() + " demand " + demand + ", at most " + most);
+              }
+            });
     exercise.traits().stream().filter(limitation.avoidTraits()::contains).forEach(causes::add);
     if (limitation.avoidPositions().contains(exercise.position())) {
       causes.add("position " + exercise.position().id());

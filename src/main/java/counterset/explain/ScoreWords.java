@@ -24,32 +24,44 @@ public final class ScoreWords {
 
   /** What it counted, without the points. */
   public static String counted(PlanScore.Line line, Plan plan) {
-    List<Match> matches = plan.matches().stream().filter(match -> match.constraint().equals(line.id())).toList();
+    List<Match> matches =
+        plan.matches().stream().filter(match -> match.constraint().equals(line.id())).toList();
     int amount = matches.stream().mapToInt(Match::amount).sum();
     int number = matches.size();
     return switch (constraint(line.id())) {
       case EXERCISE_REPEATED -> "Repeated exercises: " + English.count(amount, "pair");
       case SIDES_SPLIT -> "One-sided exercises without their other side: " + amount;
-      case EQUIPMENT_MISSING -> "Equipment that the client does not have: " + English.count(amount, "item");
+      case EQUIPMENT_MISSING ->
+          "Equipment that the client does not have: " + English.count(amount, "item");
       case UNSAFE_FOR_CLIENT -> "Against a limitation: " + English.count(number, "exercise");
-      case CHANGEOVER_TOO_LONG -> "Changeovers too long: " + amount + " s over, in " + English.count(number, "place");
+      case CHANGEOVER_TOO_LONG ->
+          "Changeovers too long: " + amount + " s over, in " + English.count(number, "place");
       case CLOCK_OVERRUN -> "Over the cap: " + amount + " s";
       case KEPT_MOVED -> "Kept places that changed: " + amount;
       case ABOVE_LEVEL -> "Above the client's level: " + English.count(number, "exercise");
       case EXCLUDED -> "Excluded and still used: " + English.count(number, "exercise");
       case TARGET_UNCOVERED ->
-          "Direct sets missing: " + English.count(amount, "set") + ", of " + English.count(number, "target");
+          "Direct sets missing: "
+              + English.count(amount, "set")
+              + ", of "
+              + English.count(number, "target");
       case SUPERSET_EMPTY -> "Supersets not filled: " + amount;
       case EQUIPMENT_UNUSED -> "Equipment listed but not used: " + English.count(amount, "item");
       case INCLUDE_MISSING -> "Asked for but not there: " + English.count(amount, "exercise");
-      case EQUIPMENT_CHANGE -> "Equipment changes: " + English.count(amount, "item") + " taken up or put away";
-      case CHANGEOVER_SECONDS -> "Changeover time: " + amount + " s, over " + English.count(number, "changeover");
+      case EQUIPMENT_CHANGE ->
+          "Equipment changes: " + English.count(amount, "item") + " taken up or put away";
+      case CHANGEOVER_SECONDS ->
+          "Changeover time: " + amount + " s, over " + English.count(number, "changeover");
       case FLOOR_TRIP -> "Down to the floor or up again after the first time: " + times(number);
       case OPPOSING_PAIR -> "Pairing: " + English.count(number, "superset") + " as asked";
       case SAME_MUSCLE_IN_A_ROW -> "The same main muscle twice running: " + times(number);
-      case UNEVEN_VOLUME -> "Uneven volume: " + English.count(number, "target") + " away from the wanted share";
+      case UNEVEN_VOLUME ->
+          "Uneven volume: " + English.count(number, "target") + " away from the wanted share";
       case LIGHT_BEFORE_HEAVY ->
-          "Light before heavy: " + English.count(amount, "step") + ", over " + English.count(number, "pair");
+          "Light before heavy: "
+              + English.count(amount, "step")
+              + ", over "
+              + English.count(number, "pair");
       case FAMILY_AGAIN -> "Exercises that feel alike: " + English.count(number, "pair");
       case JOINT_AGAIN -> "The same joint strained twice running: " + times(amount);
       case UNLOADED -> "Without the client's equipment: " + English.count(number, "position");

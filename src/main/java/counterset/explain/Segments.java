@@ -5,7 +5,10 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Finds the part of the body that two muscle groups lie on either side of, by the words of the catalogue. */
+/**
+ * Finds the part of the body that two muscle groups lie on either side of, by the words of the
+ * catalogue.
+ */
 final class Segments {
 
   private static final Pattern FRONT_OR_BACK = Pattern.compile("(front|back) of the (.+)");
@@ -15,7 +18,8 @@ final class Segments {
 
   /** {@code front and back of the upper arm}, if that is what they are. */
   static Optional<String> both(Muscle one, Muscle other) {
-    return both(one, other, FRONT_OR_BACK, " of the ").or(() -> both(one, other, OUTER_OR_INNER, " "));
+    return both(one, other, FRONT_OR_BACK, " of the ")
+        .or(() -> both(one, other, OUTER_OR_INNER, " "));
   }
 
   private static Optional<String> both(Muscle one, Muscle other, Pattern pattern, String link) {

@@ -31,7 +31,8 @@ final class WorkWords {
       sentences.add("Turn over.");
     }
     sentences.add(second ? "Right side, same again." : name(work) + ".");
-    cue(work.exercise().orElseThrow(), work.round().orElse(1) - 1 + (second ? 1 : 0)).ifPresent(sentences::add);
+    cue(work.exercise().orElseThrow(), work.round().orElse(1) - 1 + (second ? 1 : 0))
+        .ifPresent(sentences::add);
     sentences.add(after(work));
     return sentences;
   }

@@ -15,7 +15,8 @@ import java.util.OptionalInt;
 /**
  * A value of a document with its place, read as one type or another.
  *
- * <p>A value of the wrong type becomes a fault and reads as empty, so that reading goes on and finds the others.
+ * <p>A value of the wrong type becomes a fault and reads as empty, so that reading goes on and
+ * finds the others.
  */
 public final class Cursor {
 
@@ -103,7 +104,9 @@ public final class Cursor {
 
   /** Yes or no, if there is one. */
   public Optional<Boolean> bool() {
-    return fits(node.isBoolean(), "true or false") ? Optional.of(node.booleanValue()) : Optional.empty();
+    return fits(node.isBoolean(), "true or false")
+        ? Optional.of(node.booleanValue())
+        : Optional.empty();
   }
 
   /** The constant of an enum whose id this is, if there is one. */
@@ -114,7 +117,9 @@ public final class Cursor {
       }
     }
     if (isPresent()) {
-      id(SchemaWords.name(pointer()), Arrays.stream(type.getEnumConstants()).map(Identified::id).toList());
+      id(
+          SchemaWords.name(pointer()),
+          Arrays.stream(type.getEnumConstants()).map(Identified::id).toList());
     }
     return Optional.empty();
   }
@@ -125,7 +130,10 @@ public final class Cursor {
     return id.isPresent() && isKnown(kind, id.get(), known) ? id : Optional.empty();
   }
 
-  /** Whether a name, such as that of this property, is among those known of its kind; otherwise adds a fault here. */
+  /**
+   * Whether a name, such as that of this property, is among those known of its kind; otherwise adds
+   * a fault here.
+   */
   public boolean isKnown(String kind, String name, Collection<String> known) {
     boolean right = known.contains(name);
     if (!right) {
@@ -165,7 +173,14 @@ public final class Cursor {
 
   private boolean fits(boolean right, String expected) {
     if (isPresent() && !right) {
-      fault("The " + SchemaWords.name(pointer()) + " (" + Shown.of(node) + ") must be " + expected + ".");
+      fault(
+          "The "
+              + SchemaWords.name(pointer())
+              + " ("
+              + Shown.of(node)
+              + ") must be "
+              + expected
+              + ".");
     }
     return right;
   }

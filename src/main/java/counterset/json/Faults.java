@@ -9,7 +9,8 @@ import java.util.Set;
 /**
  * Collects the faults of one document while it is read.
  *
- * <p>What the schema found is settled first: further faults of the same value would only say it again.
+ * <p>What the schema found is settled first: further faults of the same value would only say it
+ * again.
  */
 public final class Faults {
 

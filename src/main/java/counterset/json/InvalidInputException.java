@@ -3,7 +3,10 @@ package counterset.json;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Input that cannot be used, with all its faults. Its message is one line a fault, made for the user. */
+/**
+ * Input that cannot be used, with all its faults. Its message is one line a fault, made for the
+ * user.
+ */
 public final class InvalidInputException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;

@@ -18,10 +18,11 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 
 /**
- * The one configured reader and the one way of printing JSON: two spaces a level, {@code \n}, the same bytes always.
+ * The one configured reader and the one way of printing JSON: two spaces a level, {@code \n}, the
+ * same bytes always.
  *
- * <p>Trees go through Jackson's streaming core directly: loading its object mapper would take longer than reading the
- * whole catalogue.
+ * <p>Trees go through Jackson's streaming core directly: loading its object mapper would take
+ * longer than reading the whole catalogue.
  */
 public final class Json {
 
@@ -76,6 +77,8 @@ public final class Json {
             .withObjectEmptySeparator("")
             .withArrayEmptySeparator("");
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-    return new DefaultPrettyPrinter(separators).withObjectIndenter(indenter).withArrayIndenter(indenter);
+    return new DefaultPrettyPrinter(separators)
+        .withObjectIndenter(indenter)
+        .withArrayIndenter(indenter);
   }
 }

@@ -31,7 +31,8 @@ public final class JsonDocument {
   /**
    * Reads one JSON value.
    *
-   * @throws InvalidInputException with one violation if the text is empty, malformed or more than one value
+   * @throws InvalidInputException with one violation if the text is empty, malformed or more than
+   *     one value
    */
   public static JsonDocument parse(String file, String text) {
     if (text.isBlank()) {
@@ -56,7 +57,8 @@ public final class JsonDocument {
       return tree;
     } catch (JsonProcessingException e) {
       int column = parser.currentLocation().getColumnNr();
-      throw fault(file, parser, complete ? Malformed.trailing(column) : Malformed.explain(e, column));
+      throw fault(
+          file, parser, complete ? Malformed.trailing(column) : Malformed.explain(e, column));
     }
   }
 
@@ -80,7 +82,10 @@ public final class JsonDocument {
     return tree.at(JsonPointer.compile(pointer));
   }
 
-  /** The line of a value (of its name, if it has one), or of the nearest value around it that exists. */
+  /**
+   * The line of a value (of its name, if it has one), or of the nearest value around it that
+   * exists.
+   */
   public OptionalInt line(String pointer) {
     return places().line(pointer);
   }

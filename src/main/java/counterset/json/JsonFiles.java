@@ -23,7 +23,8 @@ public final class JsonFiles {
   /**
    * Reads a file of at most 8 MiB as UTF-8.
    *
-   * @throws InvalidInputException with one violation if that fails or the text is not one JSON value
+   * @throws InvalidInputException with one violation if that fails or the text is not one JSON
+   *     value
    */
   public static JsonDocument read(Path path) {
     String file = path.toString();
@@ -55,19 +56,24 @@ public final class JsonFiles {
   }
 
   private static InvalidInputException tooLarge(String file, String what) {
-    return InvalidInputException.of(file, what + " is larger than 8 MiB and was not read; is it the right one?");
+    return InvalidInputException.of(
+        file, what + " is larger than 8 MiB and was not read; is it the right one?");
   }
 
   private static String decode(String file, byte[] bytes) {
     ByteBuffer buffer = ByteBuffer.wrap(bytes);
-    if (bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF) {
+    if (bytes.length >= 3
+        && bytes[0] == (byte) 0xEF
+        && bytes[1] == (byte) 0xBB
+        && bytes[2] == (byte) 0xBF) {
       buffer.position(3);
     }
     try {
       return StandardCharsets.UTF_8.newDecoder().decode(buffer).toString();
     } catch (CharacterCodingException e) {
       throw InvalidInputException.of(
-          file, "The file is not UTF-8 text (byte " + (buffer.position() + 1) + "); save it as UTF-8.");
+          file,
+          "The file is not UTF-8 text (byte " + (buffer.position() + 1) + "); save it as UTF-8.");
     }
   }
 
@@ -80,7 +86,8 @@ public final class JsonFiles {
       return " Its folder (" + Shown.of(folder.toString()) + ") does not exist either.";
     }
     try (Stream<Path> files = Files.list(folder)) {
-      List<String> names = files.limit(1000).map(file -> file.getFileName().toString()).sorted().toList();
+      List<String> names =
+          files.limit(1000).map(file -> file.getFileName().toString()).sorted().toList();
       return Nearest.maybe(path.getFileName().toString(), names);
     } catch (IOException e) {
       return "";

@@ -7,23 +7,33 @@ import java.util.regex.Pattern;
 /** Plain words for text that is not JSON. */
 final class Malformed {
 
-  private static final Pattern CHARACTER = Pattern.compile("^Unexpected character \\('(.)'", Pattern.DOTALL);
+  private static final Pattern CHARACTER =
+      Pattern.compile("^Unexpected character \\('(.)'", Pattern.DOTALL);
   private static final Pattern QUOTED = Pattern.compile("'([^']{0,60})");
 
   private Malformed() {}
 
   static String trailing(int column) {
-    return "There is more text after the JSON value (column " + column + "); a file holds one value, remove the rest.";
+    return "There is more text after the JSON value (column "
+        + column
+        + "); a file holds one value, remove the rest.";
   }
 
   static String explain(JsonProcessingException fault, int column) {
     String message = fault.getOriginalMessage();
     if (message.startsWith("Duplicate field")) {
-      return "The property (" + quoted(message) + ") is written twice in one object (column " + column
+      return "The property ("
+          + quoted(message)
+          + ") is written twice in one object (column "
+          + column
           + "); keep one of them.";
     }
     if (message.contains("nesting depth")) {
-      return "The value is nested deeper than " + Json.DEEPEST + " levels (column " + column + "); no file needs that.";
+      return "The value is nested deeper than "
+          + Json.DEEPEST
+          + " levels (column "
+          + column
+          + "); no file needs that.";
     }
     return "This is not valid JSON at column " + column + ": " + reason(message) + ".";
   }
@@ -36,7 +46,9 @@ final class Malformed {
       return "a bracket closes nothing, or not the kind of bracket that was opened";
     }
     if (message.startsWith("Unrecognized token")) {
-      return "the word (" + quoted(message) + ") is neither text in double quotes, a number, true, false nor null";
+      return "the word ("
+          + quoted(message)
+          + ") is neither text in double quotes, a number, true, false nor null";
     }
     if (message.startsWith("Illegal unquoted character")) {
       return "text must not run over a line break or hold control characters; write \\n for a line break";
@@ -60,7 +72,8 @@ final class Malformed {
       case "}", "]" -> "there is a comma too many, or a value is missing, before " + shown;
       case "'" -> "names and text stand in double quotes, not in single ones";
       case "/", "#" -> "JSON has no comments, remove what begins with " + shown;
-      default -> "the character " + shown + " cannot stand here; names and text stand in double quotes";
+      default ->
+          "the character " + shown + " cannot stand here; names and text stand in double quotes";
     };
   }
 

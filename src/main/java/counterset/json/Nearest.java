@@ -5,7 +5,10 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Suggestions for words that are not known: the fewest typing slips first, the alphabet breaks ties. */
+/**
+ * Suggestions for words that are not known: the fewest typing slips first, the alphabet breaks
+ * ties.
+ */
 public final class Nearest {
 
   private static final int LONGEST = 80;
@@ -24,14 +27,16 @@ public final class Nearest {
     Optional<String> slip =
         known.stream()
             .filter(candidate -> Math.abs(candidate.length() - typed.length()) <= allowed)
-            .map(candidate -> new Candidate(candidate, distance(typed, candidate.toLowerCase(Locale.ROOT))))
+            .map(
+                candidate ->
+                    new Candidate(candidate, distance(typed, candidate.toLowerCase(Locale.ROOT))))
             .filter(candidate -> candidate.distance() <= allowed)
             .min(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::word))
             .map(Candidate::word);
     return slip.or(() -> containing(typed, known));
   }
 
-  /** {@code  Maybe "minutes"?} with a space before it; empty text if no known word is near. */
+  /** {@code Maybe "minutes"?} with a space before it; empty text if no known word is near. */
   public static String maybe(String word, Collection<String> known) {
     return to(word, known).map(near -> " Maybe \"" + near + "\"?").orElse("");
   }
@@ -44,7 +49,9 @@ public final class Nearest {
             .min(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()));
   }
 
-  /** Insertions, deletions, replacements and swaps of neighbours that turn one word into the other. */
+  /**
+   * Insertions, deletions, replacements and swaps of neighbours that turn one word into the other.
+   */
   static int distance(String a, String b) {
     int[] before = new int[b.length() + 1];
     int[] last = new int[b.length() + 1];
@@ -57,7 +64,10 @@ public final class Nearest {
       for (int j = 1; j <= b.length(); j++) {
         boolean same = a.charAt(i - 1) == b.charAt(j - 1);
         row[j] = Math.min(Math.min(row[j - 1], last[j]) + 1, last[j - 1] + (same ? 0 : 1));
-        if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+        if (i > 1
+            && j > 1
+            && a.charAt(i - 1) == b.charAt(j - 2)
+            && a.charAt(i - 2) == b.charAt(j - 1)) {
           row[j] = Math.min(row[j], before[j - 2] + 1);
         }
       }

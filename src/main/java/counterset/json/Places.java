@@ -8,7 +8,10 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalInt;
 
-/** Where the values of a document stand: line and rank by pointer. Made only when a fault has to be placed. */
+/**
+ * Where the values of a document stand: line and rank by pointer. Made only when a fault has to be
+ * placed.
+ */
 final class Places {
 
   private record Place(int order, OptionalInt line) {}
@@ -60,7 +63,8 @@ final class Places {
         walk(pointer + "/" + i, node.get(i));
       }
     }
-    node.properties().forEach(entry -> walk(pointer + "/" + Cursor.escape(entry.getKey()), entry.getValue()));
+    node.properties()
+        .forEach(entry -> walk(pointer + "/" + Cursor.escape(entry.getKey()), entry.getValue()));
   }
 
   private void add(String pointer, OptionalInt line) {

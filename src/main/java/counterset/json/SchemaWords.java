@@ -10,7 +10,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
-/** Our own plain words for what the schema library finds: the value in parentheses, what is allowed, the remedy. */
+/**
+ * Our own plain words for what the schema library finds: the value in parentheses, what is allowed,
+ * the remedy.
+ */
 final class SchemaWords {
 
   private final JsonDocument document;
@@ -29,11 +32,15 @@ final class SchemaWords {
       case "additionalProperties" -> document.violation(child(pointer, error), unknown(error));
       case "required" -> document.violation(child(pointer, error), missing(error));
       case "uniqueItems" -> twice(pointer, error.getInstanceNode());
-      default -> document.violation(pointer, sentence("The " + name(pointer) + value(error) + " " + rule(error)));
+      default ->
+          document.violation(
+              pointer, sentence("The " + name(pointer) + value(error) + " " + rule(error)));
     };
   }
 
-  /** The name of the nearest property around a value: an element is called by the name of its list. */
+  /**
+   * The name of the nearest property around a value: an element is called by the name of its list.
+   */
   static String name(String pointer) {
     String[] steps = pointer.split("/");
     for (int i = steps.length - 1; i > 0; i--) {
@@ -72,7 +79,8 @@ final class SchemaWords {
     Set<JsonNode> seen = new HashSet<>();
     for (int i = 0; i < list.size(); i++) {
       if (!seen.add(list.get(i))) {
-        String message = "The " + name(pointer) + " (" + Shown.of(list.get(i)) + ") is listed twice; keep one.";
+        String message =
+            "The " + name(pointer) + " (" + Shown.of(list.get(i)) + ") is listed twice; keep one.";
         return document.violation(pointer + "/" + i, message);
       }
     }
@@ -81,7 +89,9 @@ final class SchemaWords {
 
   private static String value(Error error) {
     JsonNode node = error.getInstanceNode();
-    return node.isContainerNode() && !error.getKeyword().equals("type") ? "" : " (" + Shown.of(node) + ")";
+    return node.isContainerNode() && !error.getKeyword().equals("type")
+        ? ""
+        : " (" + Shown.of(node) + ")";
   }
 
   private String rule(Error error) {
@@ -98,13 +108,16 @@ final class SchemaWords {
       case "maxItems", "maxProperties" -> "must have no more than " + limit + " elements";
       case "minLength" -> "must have " + limit + " or more characters";
       case "maxLength" -> "must have no more than " + limit + " characters";
-      case "pattern" -> "must be " + parent(error).path("description").asText("text that fits " + limit);
+      case "pattern" ->
+          "must be " + parent(error).path("description").asText("text that fits " + limit);
       default -> error.getMessage();
     };
   }
 
   private static String types(JsonNode types) {
-    return types.isArray() ? stream(types).map(SchemaWords::type).collect(Collectors.joining(" or ")) : type(types);
+    return types.isArray()
+        ? stream(types).map(SchemaWords::type).collect(Collectors.joining(" or "))
+        : type(types);
   }
 
   private static String type(JsonNode type) {

@@ -34,7 +34,8 @@ public final class Schemas {
   /** The text of a schema. */
   public static String text(String name) {
     if (!NAMES.contains(name)) {
-      throw new IllegalArgumentException("The schema (" + name + ") is not known." + Nearest.maybe(name, NAMES));
+      throw new IllegalArgumentException(
+          "The schema (" + name + ") is not known." + Nearest.maybe(name, NAMES));
     }
     try (InputStream in = Schemas.class.getResourceAsStream("/schema/" + name + ".schema.json")) {
       if (in == null) {

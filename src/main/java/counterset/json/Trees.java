@@ -28,7 +28,9 @@ final class Trees {
       case VALUE_TRUE -> NODES.booleanNode(true);
       case VALUE_FALSE -> NODES.booleanNode(false);
       case VALUE_NULL -> NODES.nullNode();
-      default -> throw new IllegalStateException("The token (" + parser.currentToken() + ") begins no value.");
+      default ->
+          throw new IllegalStateException(
+              "The token (" + parser.currentToken() + ") begins no value.");
     };
   }
 

@@ -18,7 +18,10 @@ public record At(int superset, int position) implements Comparable<At> {
   public static Optional<At> parse(String text) {
     Matcher matcher = WRITTEN.matcher(text.strip());
     return matcher.matches()
-        ? Optional.of(new At(Integer.parseInt(matcher.group(1)), Character.toUpperCase(matcher.group(2).charAt(0)) - 'A'))
+        ? Optional.of(
+            new At(
+                Integer.parseInt(matcher.group(1)),
+                Character.toUpperCase(matcher.group(2).charAt(0)) - 'A'))
         : Optional.empty();
   }
 

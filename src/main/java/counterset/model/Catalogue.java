@@ -6,7 +6,8 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * All that is known of the trade: muscle groups, equipment, limitations and exercises by id, in the order of the files.
+ * All that is known of the trade: muscle groups, equipment, limitations and exercises by id, in the
+ * order of the files.
  *
  * <p>References between them have been checked by whoever built it.
  */
@@ -25,7 +26,10 @@ public record Catalogue(
 
   /** Joins lists whose ids are unique. */
   public static Catalogue of(
-      List<Muscle> muscles, List<Equipment> equipment, List<Limitation> limitations, List<Exercise> exercises) {
+      List<Muscle> muscles,
+      List<Equipment> equipment,
+      List<Limitation> limitations,
+      List<Exercise> exercises) {
     return new Catalogue(
         byId(muscles, Muscle::id),
         byId(equipment, Equipment::id),

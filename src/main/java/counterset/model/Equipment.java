@@ -8,8 +8,8 @@ import java.util.Set;
  *
  * @param putOnSeconds seconds to pick it up, strap it on or lay it out
  * @param takeOffSeconds seconds to put it down, strap it off or clear it away
- * @param comfortIn positions that it only makes more comfortable (a mat); an exercise in one of them puts it to use
- *     without needing it
+ * @param comfortIn positions that it only makes more comfortable (a mat); an exercise in one of
+ *     them puts it to use without needing it
  * @param names further words that a coach may use for it
  */
 public record Equipment(
@@ -23,7 +23,8 @@ public record Equipment(
 
   public Equipment {
     if (putOnSeconds < 0 || takeOffSeconds < 0) {
-      throw new IllegalArgumentException("The seconds of equipment (" + id + ") must not be negative.");
+      throw new IllegalArgumentException(
+          "The seconds of equipment (" + id + ") must not be negative.");
     }
     comfortIn = Ordered.set(comfortIn);
     names = List.copyOf(names);

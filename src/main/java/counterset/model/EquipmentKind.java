@@ -1,6 +1,9 @@
 package counterset.model;
 
-/** How equipment is handled: held in the hands, worn on the body, placed on the floor, or always there. */
+/**
+ * How equipment is handled: held in the hands, worn on the body, placed on the floor, or always
+ * there.
+ */
 public enum EquipmentKind implements Identified {
   HELD("held"),
   WORN("worn"),

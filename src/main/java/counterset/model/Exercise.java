@@ -13,7 +13,8 @@ import java.util.Set;
  * @param pattern the movement pattern
  * @param family exercises that feel like the same move
  * @param variantOf the exercise that this is another way of doing
- * @param intensity 1 (small, single-joint) to 3 (heavy, multi-joint): the order of work within a session
+ * @param intensity 1 (small, single-joint) to 3 (heavy, multi-joint): the order of work within a
+ *     session
  * @param level 1 (anyone) to 3 (skilled)
  * @param primary the muscle groups trained first, by id; never empty
  * @param secondary the muscle groups that help, by id
@@ -60,7 +61,8 @@ public record Exercise(
     cues = List.copyOf(cues);
     faults = List.copyOf(faults);
     if (primary.isEmpty()) {
-      throw new IllegalArgumentException("The exercise (" + id + ") must train at least one primary muscle group.");
+      throw new IllegalArgumentException(
+          "The exercise (" + id + ") must train at least one primary muscle group.");
     }
   }
 
@@ -74,7 +76,10 @@ public record Exercise(
     return demand.getOrDefault(joint, 0);
   }
 
-  /** Whether one side is trained for a whole interval, so that the other side needs an interval of its own. */
+  /**
+   * Whether one side is trained for a whole interval, so that the other side needs an interval of
+   * its own.
+   */
   public boolean isUnilateral() {
     return sides == Sides.UNILATERAL;
   }

@@ -6,7 +6,8 @@ import java.util.OptionalInt;
 /**
  * One interval of a session's clock, in seconds from its beginning.
  *
- * @param at the superset and position of work; of a switch or a rest, the position that has just ended
+ * @param at the superset and position of work; of a switch or a rest, the position that has just
+ *     ended
  * @param round from 1, where a superset is done more than once
  * @param exercise what is done in it
  */
@@ -21,7 +22,8 @@ public record Interval(
 
   public Interval {
     if (start < 0 || end <= start) {
-      throw new IllegalArgumentException("An interval (" + start + " to " + end + " s) must end after it starts.");
+      throw new IllegalArgumentException(
+          "An interval (" + start + " to " + end + " s) must end after it starts.");
     }
   }
 

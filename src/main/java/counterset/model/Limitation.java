@@ -34,6 +34,7 @@ public record Limitation(
   public boolean allows(Exercise exercise) {
     return !avoidPositions.contains(exercise.position())
         && exercise.traits().stream().noneMatch(avoidTraits::contains)
-        && maxDemand.entrySet().stream().allMatch(max -> exercise.demandOn(max.getKey()) <= max.getValue());
+        && maxDemand.entrySet().stream()
+            .allMatch(max -> exercise.demandOn(max.getKey()) <= max.getValue());
   }
 }

@@ -10,9 +10,11 @@ import java.util.Optional;
  * @param amount units of the constraint's weight, at least 1
  * @param points what it adds to the score of its level; negative for a cost
  * @param places where, in order; empty if it is about the whole session
- * @param subject the id of the muscle group, equipment or exercise that it is about, where no place tells
+ * @param subject the id of the muscle group, equipment or exercise that it is about, where no place
+ *     tells
  */
-public record Match(String constraint, int amount, int points, List<At> places, Optional<String> subject) {
+public record Match(
+    String constraint, int amount, int points, List<At> places, Optional<String> subject) {
 
   public Match {
     places = List.copyOf(places);

@@ -12,7 +12,8 @@ public record Need(String equipment, int count, Optional<Load> load) {
 
   public Need {
     if (count < 1) {
-      throw new IllegalArgumentException("The count (" + count + ") of needed equipment (" + equipment + ") must be at least 1.");
+      throw new IllegalArgumentException(
+          "The count (" + count + ") of needed equipment (" + equipment + ") must be at least 1.");
     }
   }
 }

@@ -16,7 +16,8 @@ import java.util.stream.IntStream;
  */
 public final class Opposites {
 
-  private static final Set<String> KNEE_DOMINANT = Set.of("squat", "lunge", "step", "knee-extension");
+  private static final Set<String> KNEE_DOMINANT =
+      Set.of("squat", "lunge", "step", "knee-extension");
   private static final Set<String> HEAVY_KNEE_DOMINANT = Set.of("squat", "lunge", "step");
   private static final Set<String> HIP_DOMINANT = Set.of("hinge", "bridge", "hip-extension");
 

@@ -7,7 +7,10 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 
-/** Immutable copies that keep their order: {@code Set.copyOf} iterates differently in every run, which a plan must not. */
+/**
+ * Immutable copies that keep their order: {@code Set.copyOf} iterates differently in every run,
+ * which a plan must not.
+ */
 final class Ordered {
 
   private Ordered() {}

@@ -14,7 +14,8 @@ public record Owned(String id, int count, List<Double> kg, Set<Load> loads) {
 
   public Owned {
     if (count < 1) {
-      throw new IllegalArgumentException("The count (" + count + ") of owned equipment (" + id + ") must be at least 1.");
+      throw new IllegalArgumentException(
+          "The count (" + count + ") of owned equipment (" + id + ") must be at least 1.");
     }
     kg = kg.stream().sorted().toList();
     loads = Ordered.set(loads);
@@ -22,6 +23,8 @@ public record Owned(String id, int count, List<Double> kg, Set<Load> loads) {
 
   /** Whether it serves what an exercise needs of this equipment. */
   public boolean serves(Need need) {
-    return need.equipment().equals(id) && need.count() <= count && need.load().map(loads::contains).orElse(true);
+    return need.equipment().equals(id)
+        && need.count() <= count
+        && need.load().map(loads::contains).orElse(true);
   }
 }

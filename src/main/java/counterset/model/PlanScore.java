@@ -30,5 +30,6 @@ public record PlanScore(int hard, int medium, int soft, List<Line> lines) {
    * @param score what that adds up to; negative for a cost
    * @param sentence what the constraint wants, as a coach would say it
    */
-  public record Line(String id, String level, int weight, int matches, int score, String sentence) {}
+  public record Line(
+      String id, String level, int weight, int matches, int score, String sentence) {}
 }

@@ -1,6 +1,9 @@
 package counterset.model;
 
-/** How the body is placed during an exercise. A seat is a chair or a ball; whoever sits on the floor counts as supine. */
+/**
+ * How the body is placed during an exercise. A seat is a chair or a ball; whoever sits on the floor
+ * counts as supine.
+ */
 public enum Position implements Identified {
   STANDING("standing", false),
   SEATED("seated", false),

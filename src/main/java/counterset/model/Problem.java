@@ -49,7 +49,8 @@ public record Problem(
 
   public Problem {
     if (minutes < 1) {
-      throw new IllegalArgumentException("The minutes (" + minutes + ") of a session must be at least 1.");
+      throw new IllegalArgumentException(
+          "The minutes (" + minutes + ") of a session must be at least 1.");
     }
     if (targets.isEmpty()) {
       throw new IllegalArgumentException("A session needs at least one target.");
@@ -73,11 +74,30 @@ public record Problem(
   /** The same problem with another seed. */
   public Problem withSeed(long other) {
     return new Problem(
-        title, minutes, clock, targets, equipment, limitations, tracks, level, pairing, include, exclude, keep, likes,
-        dislikes, recent, date, weights, other);
+        title,
+        minutes,
+        clock,
+        targets,
+        equipment,
+        limitations,
+        tracks,
+        level,
+        pairing,
+        include,
+        exclude,
+        keep,
+        likes,
+        dislikes,
+        recent,
+        date,
+        weights,
+        other);
   }
 
-  /** Whether a list of exercises, families and patterns names the exercise; a base exercise names its variants. */
+  /**
+   * Whether a list of exercises, families and patterns names the exercise; a base exercise names
+   * its variants.
+   */
   public static boolean names(Set<String> list, Exercise exercise) {
     return list.contains(exercise.id())
         || list.contains(exercise.root())

@@ -6,8 +6,8 @@ import java.util.List;
  * The exercises of one superset by position.
  *
  * @param number from 1
- * @param exercises A, B, C in order; a unilateral exercise stands in two positions, left side then right; empty if nothing
- *     suitable was found
+ * @param exercises A, B, C in order; a unilateral exercise stands in two positions, left side then
+ *     right; empty if nothing suitable was found
  */
 public record Superset(int number, List<Exercise> exercises) {
 

@@ -10,7 +10,8 @@ public record Target(String muscle, int emphasis, int minSets) {
 
   public Target {
     if (emphasis < 1 || minSets < 0) {
-      throw new IllegalArgumentException("A target (" + muscle + ") has an emphasis of at least 1 and no negative minSets.");
+      throw new IllegalArgumentException(
+          "A target (" + muscle + ") has an emphasis of at least 1 and no negative minSets.");
     }
   }
 }

@@ -12,7 +12,8 @@ import counterset.timeline.Handling;
  * @param strained the joints of which it asks 2 or more, as bits
  * @param root equal for all variants of one exercise
  * @param family equal for all exercises of one family
- * @param halfSets what it gives each target of the problem: 2 for a direct set, 1 for an indirect one, 0 for none
+ * @param halfSets what it gives each target of the problem: 2 for a direct set, 1 for an indirect
+ *     one, 0 for none
  * @param unsafe how many limitations of the session it breaks
  * @param missing how many of its needs the client's equipment does not serve
  * @param stepsBelow steps below the client's level, at least 0

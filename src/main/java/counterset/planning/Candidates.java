@@ -55,17 +55,23 @@ final class Candidates {
         exercise.isUnilateral(),
         exercise.position().isFloor(),
         exercise.intensity(),
-        exercise.primary().stream().mapToLong(muscle -> 1L << muscles.get(muscle)).reduce(0, (a, b) -> a | b),
+        exercise.primary().stream()
+            .mapToLong(muscle -> 1L << muscles.get(muscle))
+            .reduce(0, (a, b) -> a | b),
         strained(exercise),
         roots.computeIfAbsent(exercise.root(), root -> roots.size()),
         families.computeIfAbsent(exercise.family(), family -> families.size()),
         problem.targets().stream().mapToInt(target -> halfSets(exercise, target)).toArray(),
-        (int) problem.limitations().stream().filter(id -> !catalogue.limitations().get(id).allows(exercise)).count(),
+        (int)
+            problem.limitations().stream()
+                .filter(id -> !catalogue.limitations().get(id).allows(exercise))
+                .count(),
         (int) exercise.needs().stream().filter(need -> !isServed(need)).count(),
         exercise.level() > problem.level(),
         Problem.names(problem.exclude(), exercise),
         Math.max(0, problem.level() - exercise.level()),
-        problem.equipment().isEmpty() || problem.equipment().stream().anyMatch(owned -> isLifted(exercise, owned)),
+        problem.equipment().isEmpty()
+            || problem.equipment().stream().anyMatch(owned -> isLifted(exercise, owned)),
         uses(exercise),
         wish < 0 ? 0 : 1L << wish,
         recency.points(exercise),
@@ -102,7 +108,8 @@ final class Candidates {
     for (int i = 0; i < problem.equipment().size(); i++) {
       Owned owned = problem.equipment().get(i);
       Equipment equipment = catalogue.equipment().get(owned.id());
-      boolean used = isLifted(exercise, owned) || equipment.comfortIn().contains(exercise.position());
+      boolean used =
+          isLifted(exercise, owned) || equipment.comfortIn().contains(exercise.position());
       bits |= used ? 1L << i : 0;
     }
     return bits;

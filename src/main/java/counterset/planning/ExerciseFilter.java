@@ -14,7 +14,8 @@ import java.util.stream.Collectors;
 /**
  * Leaves out, before solving, what could never stand in a session of this problem.
  *
- * <p>What the coach keeps or includes stays in, so that a wish that breaks a rule is shown instead of vanishing.
+ * <p>What the coach keeps or includes stays in, so that a wish that breaks a rule is shown instead
+ * of vanishing.
  */
 public final class ExerciseFilter {
 
@@ -32,11 +33,15 @@ public final class ExerciseFilter {
   /** The main exercises that may be used, in the order of the catalogue. */
   public List<Exercise> main() {
     return catalogue.exercises(Part.MAIN).stream()
-        .filter(exercise -> wanted.contains(exercise.id()) || isUsable(exercise) && trainsATarget(exercise))
+        .filter(
+            exercise ->
+                wanted.contains(exercise.id()) || isUsable(exercise) && trainsATarget(exercise))
         .toList();
   }
 
-  /** The exercises for another part of the session: safe, allowed and possible with what there is. */
+  /**
+   * The exercises for another part of the session: safe, allowed and possible with what there is.
+   */
   public List<Exercise> part(Part part) {
     return catalogue.exercises(part).stream().filter(this::isUsable).toList();
   }
@@ -44,9 +49,12 @@ public final class ExerciseFilter {
   private boolean isUsable(Exercise exercise) {
     return exercise.level() <= problem.level()
         && !Problem.names(problem.exclude(), exercise)
-        && problem.limitations().stream().allMatch(id -> catalogue.limitations().get(id).allows(exercise))
+        && problem.limitations().stream()
+            .allMatch(id -> catalogue.limitations().get(id).allows(exercise))
         && exercise.needs().stream().allMatch(this::isServed)
-        && (!exercise.isUnilateral() || exercise.part() != Part.MAIN || problem.clock().perSuperset() == 2);
+        && (!exercise.isUnilateral()
+            || exercise.part() != Part.MAIN
+            || problem.clock().perSuperset() == 2);
   }
 
   private boolean isServed(Need need) {

@@ -19,15 +19,28 @@ final class Recency {
 
   Recency(Problem problem) {
     this.problem = problem;
-    // A plan must not depend on the day it is computed: without a date the session follows the last one done.
+    // A plan must not depend on the day it is computed: without a date the session follows the last
+    // one done.
     this.today =
-        problem.date().or(() -> problem.recent().stream().map(Done::date).max(Comparator.naturalOrder()).map(d -> d.plusDays(1)));
+        problem
+            .date()
+            .or(
+                () ->
+                    problem.recent().stream()
+                        .map(Done::date)
+                        .max(Comparator.naturalOrder())
+                        .map(d -> d.plusDays(1)));
   }
 
-  /** Points for an exercise or a variant of it: 20 for yesterday, falling linearly to 0 at 14 days. */
+  /**
+   * Points for an exercise or a variant of it: 20 for yesterday, falling linearly to 0 at 14 days.
+   */
   int points(Exercise exercise) {
     return problem.recent().stream()
-        .filter(done -> done.exercises().contains(exercise.id()) || done.exercises().contains(exercise.root()))
+        .filter(
+            done ->
+                done.exercises().contains(exercise.id())
+                    || done.exercises().contains(exercise.root()))
         .mapToInt(done -> points(ChronoUnit.DAYS.between(done.date(), today.orElseThrow())))
         .max()
         .orElse(0);
@@ -38,6 +51,7 @@ final class Recency {
       return 0;
     }
     long age = Math.max(1, days);
-    return Math.toIntExact(Math.round((double) YESTERDAY * (FORGOTTEN_AFTER_DAYS - age) / (FORGOTTEN_AFTER_DAYS - 1)));
+    return Math.toIntExact(
+        Math.round((double) YESTERDAY * (FORGOTTEN_AFTER_DAYS - age) / (FORGOTTEN_AFTER_DAYS - 1)));
   }
 }

@@ -26,7 +26,8 @@ public final class SessionFacts {
   private final List<Candidate> candidates;
   private final Map<String, Candidate> byId = new LinkedHashMap<>();
   private final int supersets;
-  // The kind of each ordered pair, plus 1; 0 until asked for. Threads may race to write the same value.
+  // The kind of each ordered pair, plus 1; 0 until asked for. Threads may race to write the same
+  // value.
   private final byte[] kinds;
 
   /**
@@ -35,7 +36,8 @@ public final class SessionFacts {
    * @param exercises what may stand in a place
    * @param supersets the places to fill; usually as many as fit the clock
    */
-  public SessionFacts(Problem problem, Catalogue catalogue, Collection<Exercise> exercises, int supersets) {
+  public SessionFacts(
+      Problem problem, Catalogue catalogue, Collection<Exercise> exercises, int supersets) {
     this.problem = problem;
     this.catalogue = catalogue;
     this.kit = new Kit(catalogue, exercises);
@@ -88,7 +90,8 @@ public final class SessionFacts {
   public SupersetKind kind(Candidate first, Candidate second) {
     int cell = first.index() * candidates.size() + second.index();
     if (kinds[cell] == 0) {
-      kinds[cell] = (byte) (profiles.get(first.index()).kindWith(profiles.get(second.index())).ordinal() + 1);
+      kinds[cell] =
+          (byte) (profiles.get(first.index()).kindWith(profiles.get(second.index())).ordinal() + 1);
     }
     return KINDS[kinds[cell] - 1];
   }

@@ -23,7 +23,9 @@ public class SessionSolution {
   public SessionSolution() {}
 
   public SessionSolution(
-      SessionFacts facts, List<Place> places, ConstraintWeightOverrides<HardMediumSoftScore> weights) {
+      SessionFacts facts,
+      List<Place> places,
+      ConstraintWeightOverrides<HardMediumSoftScore> weights) {
     this.facts = facts;
     this.candidates = facts.candidates();
     this.places = places;

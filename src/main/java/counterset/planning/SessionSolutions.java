@@ -17,7 +17,8 @@ public final class SessionSolutions {
   private SessionSolutions() {}
 
   /** A solution with nothing in it but the exercises that the coach keeps, which are pinned. */
-  public static SessionSolution empty(SessionFacts facts, Map<String, HardMediumSoftScore> weights) {
+  public static SessionSolution empty(
+      SessionFacts facts, Map<String, HardMediumSoftScore> weights) {
     List<Place> places = new ArrayList<>();
     for (int superset = 0; superset < facts.supersets(); superset++) {
       for (int position = 0; position < facts.perSuperset(); position++) {
@@ -29,7 +30,8 @@ public final class SessionSolutions {
   }
 
   /** A solution that holds a session as it is; its exercises must be candidates. */
-  public static SessionSolution of(SessionFacts facts, Session session, Map<String, HardMediumSoftScore> weights) {
+  public static SessionSolution of(
+      SessionFacts facts, Session session, Map<String, HardMediumSoftScore> weights) {
     SessionSolution solution = empty(facts, weights);
     for (Place place : solution.getPlaces()) {
       place.setCandidate(null);
@@ -53,18 +55,23 @@ public final class SessionSolutions {
                 new Superset(
                     superset + 1,
                     solution.getPlaces().stream()
-                        .filter(place -> place.getSuperset() == superset && place.getCandidate() != null)
+                        .filter(
+                            place ->
+                                place.getSuperset() == superset && place.getCandidate() != null)
                         .map(place -> place.getCandidate().exercise())
                         .toList()))
         .toList();
   }
 
-  /** The candidate that a wish to keep puts in a place; a unilateral one takes the whole superset. */
+  /**
+   * The candidate that a wish to keep puts in a place; a unilateral one takes the whole superset.
+   */
   private static Candidate kept(SessionFacts facts, int superset, int position) {
     for (Keep keep : facts.problem().keep()) {
       Candidate candidate = facts.candidate(keep.exercise()).orElseThrow();
       if (keep.at().superset() == superset + 1
-          && (keep.at().position() == position || candidate.unilateral() && facts.perSuperset() == 2)) {
+          && (keep.at().position() == position
+              || candidate.unilateral() && facts.perSuperset() == 2)) {
         return candidate;
       }
     }

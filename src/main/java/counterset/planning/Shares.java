@@ -1,6 +1,9 @@
 package counterset.planning;
 
-/** How far a target's sets are from its share. All sets are counted in halves, so that whole numbers suffice. */
+/**
+ * How far a target's sets are from its share. All sets are counted in halves, so that whole numbers
+ * suffice.
+ */
 public final class Shares {
 
   private Shares() {}

@@ -22,7 +22,8 @@ record Interludes(List<String> warmUp, List<String> coolDown) {
       Optional<String> exercise = Optional.empty();
       if (kind.equals(WARM_UP) || kind.equals(COOL_DOWN)) {
         exercise = interval.field("exercise").id("exercise", known);
-        boolean otherSide = side(interval, "right") && exercise.isPresent() && exercise.equals(left);
+        boolean otherSide =
+            side(interval, "right") && exercise.isPresent() && exercise.equals(left);
         List<String> list = kind.equals(WARM_UP) ? interludes.warmUp() : interludes.coolDown();
         exercise.filter(id -> !otherSide).ifPresent(list::add);
       }

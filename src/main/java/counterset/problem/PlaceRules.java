@@ -27,7 +27,12 @@ final class PlaceRules {
   void check(Cursor problem) {
     Set<String> exclude = Set.copyOf(problem.field("exclude").texts());
     problem.field("include").elements().forEach(name -> exercise(name, exclude));
-    int positions = problem.field("clock").field("perSuperset").integer().orElse(Intervals.EXPRESS.perSuperset());
+    int positions =
+        problem
+            .field("clock")
+            .field("perSuperset")
+            .integer()
+            .orElse(Intervals.EXPRESS.perSuperset());
     List<Kept> before = new ArrayList<>();
     for (Cursor keep : problem.field("keep").elements()) {
       Optional<At> at = keep.field("at").text().flatMap(At::parse);
@@ -44,23 +49,39 @@ final class PlaceRules {
 
   private static void beyond(Cursor at, At place, int positions) {
     at.fault(
-        "The position (" + place.letter() + ") of (" + place + ") does not exist: a superset has " + positions
-            + (positions == 1 ? " position" : " positions") + " (clock.perSuperset).");
+        "The position ("
+            + place.letter()
+            + ") of ("
+            + place
+            + ") does not exist: a superset has "
+            + positions
+            + (positions == 1 ? " position" : " positions")
+            + " (clock.perSuperset).");
   }
 
   private Optional<Exercise> exercise(Cursor name, Set<String> exclude) {
-    Optional<Exercise> exercise = name.id("exercise", catalogue.exercises().keySet()).map(catalogue.exercises()::get);
+    Optional<Exercise> exercise =
+        name.id("exercise", catalogue.exercises().keySet()).map(catalogue.exercises()::get);
     if (exercise.isEmpty()) {
       return exercise;
     }
     String id = exercise.get().id();
     if (exercise.get().part() != Part.MAIN) {
       String part = exercise.get().part().id();
-      name.fault("The exercise (" + id + ") is made for the " + part + " and has no place in a superset.");
+      name.fault(
+          "The exercise (" + id + ") is made for the " + part + " and has no place in a superset.");
     } else if (Problem.names(exclude, exercise.get())) {
-      String rule = exclude.stream().filter(word -> Problem.names(Set.of(word), exercise.get())).sorted()
-          .collect(Collectors.joining(", "));
-      name.fault("The exercise (" + id + ") is excluded as well (" + rule + "); it cannot be both, drop one.");
+      String rule =
+          exclude.stream()
+              .filter(word -> Problem.names(Set.of(word), exercise.get()))
+              .sorted()
+              .collect(Collectors.joining(", "));
+      name.fault(
+          "The exercise ("
+              + id
+              + ") is excluded as well ("
+              + rule
+              + "); it cannot be both, drop one.");
     }
     return exercise;
   }
@@ -68,20 +89,40 @@ final class PlaceRules {
   private static void together(Cursor keep, Kept first, Kept second) {
     boolean sameSuperset = first.at().superset() == second.at().superset();
     boolean same = first.exercise().root().equals(second.exercise().root());
-    boolean bothSides = sameSuperset && first.exercise().equals(second.exercise()) && first.exercise().isUnilateral();
+    boolean bothSides =
+        sameSuperset
+            && first.exercise().equals(second.exercise())
+            && first.exercise().isUnilateral();
     if (first.at().equals(second.at())) {
-      keep.field("at").fault("The place (" + first.at() + ") is kept for (" + first.exercise().id() + ") already.");
+      keep.field("at")
+          .fault(
+              "The place ("
+                  + first.at()
+                  + ") is kept for ("
+                  + first.exercise().id()
+                  + ") already.");
     } else if (same && !bothSides) {
       keep.field("exercise")
           .fault(
-              "The exercise (" + second.exercise().id() + ") is kept at (" + first.at() + ") already"
-                  + (first.exercise().equals(second.exercise()) ? "" : ", as (" + first.exercise().id() + ")")
+              "The exercise ("
+                  + second.exercise().id()
+                  + ") is kept at ("
+                  + first.at()
+                  + ") already"
+                  + (first.exercise().equals(second.exercise())
+                      ? ""
+                      : ", as (" + first.exercise().id() + ")")
                   + "; a session has it once.");
-    } else if (sameSuperset && !bothSides && (first.exercise().isUnilateral() || second.exercise().isUnilateral())) {
+    } else if (sameSuperset
+        && !bothSides
+        && (first.exercise().isUnilateral() || second.exercise().isUnilateral())) {
       Kept alone = first.exercise().isUnilateral() ? first : second;
       keep.field("at")
           .fault(
-              "The unilateral exercise (" + alone.exercise().id() + ") at (" + alone.at()
+              "The unilateral exercise ("
+                  + alone.exercise().id()
+                  + ") at ("
+                  + alone.at()
                   + ") fills its whole superset, one side after the other; keep nothing beside it.");
     }
   }

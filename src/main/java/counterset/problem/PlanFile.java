@@ -5,8 +5,8 @@ import counterset.model.Problem;
 import java.util.List;
 
 /**
- * The decisions of a plan file, whoever wrote it. What follows from them (score, clock, coverage) is left in the
- * document, unchecked.
+ * The decisions of a plan file, whoever wrote it. What follows from them (score, clock, coverage)
+ * is left in the document, unchecked.
  *
  * @param warmUp exercise ids in the order of the timeline
  * @param coolDown exercise ids in the order of the timeline, both sides of a stretch counted once

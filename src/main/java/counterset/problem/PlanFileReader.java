@@ -56,17 +56,21 @@ public final class PlanFileReader {
     List<PlannedSuperset> supersets = supersets(plan.field("supersets"), positions);
     Interludes interludes = Interludes.read(plan.field("timeline"), catalogue);
     faults.throwIfAny();
-    return new PlanFile(document, problem.orElseThrow(), supersets, interludes.warmUp(), interludes.coolDown());
+    return new PlanFile(
+        document, problem.orElseThrow(), supersets, interludes.warmUp(), interludes.coolDown());
   }
 
   private static boolean isPlan(Cursor plan) {
     Cursor version = plan.field("plan");
     if (!version.isPresent()) {
-      version.fault("The plan is missing: this is no plan file, which begins with the version (1) of its format.");
+      version.fault(
+          "The plan is missing: this is no plan file, which begins with the version (1) of its format.");
       return false;
     }
     Optional<Integer> number = version.integer();
-    number.filter(value -> value != VERSION).ifPresent(value -> version.fault("The plan (" + value + ") must be 1."));
+    number
+        .filter(value -> value != VERSION)
+        .ifPresent(value -> version.fault("The plan (" + value + ") must be 1."));
     return number.isPresent() && number.get() == VERSION;
   }
 
@@ -93,7 +97,9 @@ public final class PlanFileReader {
       int expected = supersets.size() + 1;
       int number = superset.field("number").integer().orElse(expected);
       if (number != expected) {
-        superset.field("number").fault("The number (" + number + ") must be " + expected + ": they count from 1.");
+        superset
+            .field("number")
+            .fault("The number (" + number + ") must be " + expected + ": they count from 1.");
       }
       supersets.add(new PlannedSuperset(expected, exercises(superset, positions)));
     }
@@ -106,9 +112,15 @@ public final class PlanFileReader {
     if (!list.isPresent()) {
       list.fault("The exercises of the superset are missing.");
     }
-    List<String> ids = list.elements().stream().flatMap(name -> name.id("exercise", known).stream()).toList();
+    List<String> ids =
+        list.elements().stream().flatMap(name -> name.id("exercise", known).stream()).toList();
     if (ids.size() > positions) {
-      list.fault("The superset has more exercises (" + ids.size() + ") than positions (" + positions + ").");
+      list.fault(
+          "The superset has more exercises ("
+              + ids.size()
+              + ") than positions ("
+              + positions
+              + ").");
     }
     boolean bothSides = ids.size() == 1 && unilateral(ids.get(0));
     return bothSides ? Collections.nCopies(positions, ids.get(0)) : ids;

@@ -11,7 +11,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BiConsumer;
 
-/** Writes problems with every field resolved, as plans echo them. Reading the result gives an equal problem. */
+/**
+ * Writes problems with every field resolved, as plans echo them. Reading the result gives an equal
+ * problem.
+ */
 public final class ProblemJson {
 
   private ProblemJson() {}
@@ -21,20 +24,37 @@ public final class ProblemJson {
     ObjectNode json = Json.object();
     json.put("problem", 1).put("title", problem.title()).put("minutes", problem.minutes());
     json.set("clock", clock(problem.clock()));
-    json.set("targets", objects(problem.targets(), (target, object) ->
-        object.put("muscle", target.muscle()).put("emphasis", target.emphasis()).put("minSets", target.minSets())));
+    json.set(
+        "targets",
+        objects(
+            problem.targets(),
+            (target, object) ->
+                object
+                    .put("muscle", target.muscle())
+                    .put("emphasis", target.emphasis())
+                    .put("minSets", target.minSets())));
     json.set("equipment", objects(problem.equipment(), ProblemJson::owned));
     json.set("limitations", texts(problem.limitations()));
     json.set("tracks", tracks(problem.tracks()));
     json.put("level", problem.level()).put("pairing", problem.pairing().id());
     json.set("include", texts(problem.include()));
     json.set("exclude", texts(problem.exclude()));
-    json.set("keep", objects(problem.keep(), (keep, object) ->
-        object.put("at", keep.at().toString()).put("exercise", keep.exercise())));
+    json.set(
+        "keep",
+        objects(
+            problem.keep(),
+            (keep, object) ->
+                object.put("at", keep.at().toString()).put("exercise", keep.exercise())));
     json.set("likes", texts(problem.likes()));
     json.set("dislikes", texts(problem.dislikes()));
-    json.set("recent", objects(problem.recent(), (done, object) ->
-        object.put("date", done.date().toString()).set("exercises", texts(done.exercises()))));
+    json.set(
+        "recent",
+        objects(
+            problem.recent(),
+            (done, object) ->
+                object
+                    .put("date", done.date().toString())
+                    .set("exercises", texts(done.exercises()))));
     problem.date().ifPresent(date -> json.put("date", date.toString()));
     ObjectNode weights = json.putObject("weights");
     problem.weights().forEach(weights::put);

@@ -78,11 +78,13 @@ final class ProblemValues {
 
   private static Keep keep(Cursor at) {
     return new Keep(
-        at.field("at").text().flatMap(At::parse).orElseThrow(), at.field("exercise").text().orElseThrow());
+        at.field("at").text().flatMap(At::parse).orElseThrow(),
+        at.field("exercise").text().orElseThrow());
   }
 
   private static Done done(Cursor at) {
-    return new Done(LocalDate.parse(at.field("date").text().orElseThrow()), at.field("exercises").texts());
+    return new Done(
+        LocalDate.parse(at.field("date").text().orElseThrow()), at.field("exercises").texts());
   }
 
   private static Map<String, Integer> weights(Cursor at) {

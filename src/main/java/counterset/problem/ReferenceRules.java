@@ -33,7 +33,10 @@ final class ReferenceRules {
     problem.field("limitations").elements().forEach(this::limitation);
     tracks(problem.field("tracks"));
     for (String list : List.of("exclude", "likes", "dislikes")) {
-      problem.field(list).elements().forEach(name -> name.id("exercise, family or pattern", groups));
+      problem
+          .field(list)
+          .elements()
+          .forEach(name -> name.id("exercise, family or pattern", groups));
     }
     contradiction(problem.field("likes").texts(), problem.field("dislikes"));
     dates(problem);
@@ -46,7 +49,8 @@ final class ReferenceRules {
       Cursor at = entry.field("id");
       Optional<String> id = at.id("equipment", catalogue.equipment().keySet());
       if (id.isPresent() && !seen.add(id.get())) {
-        at.fault("The equipment (" + id.get() + ") is listed twice; write one entry with count and kg.");
+        at.fault(
+            "The equipment (" + id.get() + ") is listed twice; write one entry with count and kg.");
       }
     }
   }
@@ -76,7 +80,9 @@ final class ReferenceRules {
     for (Cursor name : dislikes.elements()) {
       name.text()
           .filter(likes::contains)
-          .ifPresent(id -> name.fault("The likes name (" + id + ") as well; it cannot be both, keep one."));
+          .ifPresent(
+              id ->
+                  name.fault("The likes name (" + id + ") as well; it cannot be both, keep one."));
     }
   }
 
@@ -85,9 +91,17 @@ final class ReferenceRules {
     for (Cursor done : problem.field("recent").elements()) {
       Optional<LocalDate> date = date(done.field("date"));
       if (session.isPresent() && date.isPresent() && date.get().isAfter(session.get())) {
-        done.field("date").fault("The date (" + date.get() + ") is after the session's own (" + session.get() + ").");
+        done.field("date")
+            .fault(
+                "The date ("
+                    + date.get()
+                    + ") is after the session's own ("
+                    + session.get()
+                    + ").");
       }
-      done.field("exercises").elements().forEach(name -> name.id("exercise", catalogue.exercises().keySet()));
+      done.field("exercises")
+          .elements()
+          .forEach(name -> name.id("exercise", catalogue.exercises().keySet()));
     }
   }
 

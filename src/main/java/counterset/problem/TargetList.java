@@ -16,8 +16,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Spells out targets: a region stands for its default targets, and of several entries that mean one muscle group the
- * most explicit one wins (the muscle group itself, its region, the whole body).
+ * Spells out targets: a region stands for its default targets, and of several entries that mean one
+ * muscle group the most explicit one wins (the muscle group itself, its region, the whole body).
  */
 final class TargetList {
 
@@ -64,11 +64,13 @@ final class TargetList {
     if (muscles.isEmpty()) {
       name.fault("The region (" + id.get() + ") has no muscle groups in this catalogue.");
     }
-    muscles.forEach(muscle -> put(new Ranked(new Target(muscle, emphasis, minSets), rank(id.get()))));
+    muscles.forEach(
+        muscle -> put(new Ranked(new Target(muscle, emphasis, minSets), rank(id.get()))));
   }
 
   private void put(Ranked entry) {
-    ranked.merge(entry.target().muscle(), entry, (old, added) -> added.rank() > old.rank() ? added : old);
+    ranked.merge(
+        entry.target().muscle(), entry, (old, added) -> added.rank() > old.rank() ? added : old);
   }
 
   private int rank(String id) {

@@ -63,21 +63,33 @@ final class Assembly {
             target ->
                 new TargetCoverage(
                     target.muscle(),
-                    rounds * (int) work.stream().filter(e -> e.primary().contains(target.muscle())).count(),
-                    rounds * (int) work.stream().filter(e -> e.secondary().contains(target.muscle())).count(),
+                    rounds
+                        * (int)
+                            work.stream()
+                                .filter(e -> e.primary().contains(target.muscle()))
+                                .count(),
+                    rounds
+                        * (int)
+                            work.stream()
+                                .filter(e -> e.secondary().contains(target.muscle()))
+                                .count(),
                     target.minSets()))
         .toList();
   }
 
   private Totals totals(Session session, Timeline timeline) {
-    List<Exercise> positions = session.supersets().stream().flatMap(superset -> superset.exercises().stream()).toList();
+    List<Exercise> positions =
+        session.supersets().stream().flatMap(superset -> superset.exercises().stream()).toList();
     List<Changeover> changeovers = timeline.changeovers();
     return new Totals(
         timeline.end(),
         timeline.unused(),
         seconds(timeline, IntervalKind.WORK),
         seconds(timeline, IntervalKind.REST),
-        (int) session.supersets().stream().filter(superset -> !superset.exercises().isEmpty()).count(),
+        (int)
+            session.supersets().stream()
+                .filter(superset -> !superset.exercises().isEmpty())
+                .count(),
         (int) session.work().distinct().count(),
         positions.size(),
         (int) positions.stream().filter(this::isLoaded).count(),
@@ -87,7 +99,10 @@ final class Assembly {
   }
 
   private static int seconds(Timeline timeline, IntervalKind kind) {
-    return timeline.intervals().stream().filter(i -> i.kind() == kind).mapToInt(Interval::seconds).sum();
+    return timeline.intervals().stream()
+        .filter(i -> i.kind() == kind)
+        .mapToInt(Interval::seconds)
+        .sum();
   }
 
   private boolean isLoaded(Exercise exercise) {

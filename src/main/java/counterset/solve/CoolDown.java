@@ -41,14 +41,23 @@ final class CoolDown {
       }
     }
     // On the floor first if the session ends there, so that one gets up once.
-    chosen.sort(Comparator.comparing((Exercise s) -> s.position().isFloor() != onTheFloor).thenComparing(Exercise::position));
+    chosen.sort(
+        Comparator.comparing((Exercise s) -> s.position().isFloor() != onTheFloor)
+            .thenComparing(Exercise::position));
     return chosen;
   }
 
-  private Optional<Exercise> stretch(String muscle, List<Exercise> chosen, boolean onTheFloor, int left) {
+  private Optional<Exercise> stretch(
+      String muscle, List<Exercise> chosen, boolean onTheFloor, int left) {
     return stretches.stream()
-        .filter(stretch -> stretch.primary().contains(muscle) && stretch.seconds().orElse(0) <= left)
-        .filter(stretch -> chosen.stream().noneMatch(other -> other.primary().contains(muscle) || other.id().equals(stretch.id())))
+        .filter(
+            stretch -> stretch.primary().contains(muscle) && stretch.seconds().orElse(0) <= left)
+        .filter(
+            stretch ->
+                chosen.stream()
+                    .noneMatch(
+                        other ->
+                            other.primary().contains(muscle) || other.id().equals(stretch.id())))
         .min(Comparator.comparing(stretch -> isElsewhere(stretch.position(), onTheFloor)));
   }
 

@@ -21,8 +21,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /**
- * A tiny problem that brings the solver's classes into memory. Run it in the background while something else is being read:
- * most of the time of a short plan is otherwise spent on loading classes.
+ * A tiny problem that brings the solver's classes into memory. Run it in the background while
+ * something else is being read: most of the time of a short plan is otherwise spent on loading
+ * classes.
  */
 public final class Rehearsal {
 
@@ -32,24 +33,65 @@ public final class Rehearsal {
 
   /** Solves the tiny problem and forgets the result. */
   public static void run() {
-    List<Exercise> exercises = List.of(exercise("one", Sides.BILATERAL), exercise("two", Sides.UNILATERAL));
+    List<Exercise> exercises =
+        List.of(exercise("one", Sides.BILATERAL), exercise("two", Sides.UNILATERAL));
     Catalogue catalogue =
         Catalogue.of(
-            List.of(new Muscle("muscle", "Muscle", Region.CORE, Aspect.FRONT, Set.of(), true, List.of())),
+            List.of(
+                new Muscle(
+                    "muscle", "Muscle", Region.CORE, Aspect.FRONT, Set.of(), true, List.of())),
             List.of(),
             List.of(),
             exercises);
     Problem problem =
         new Problem(
-            "", 6, Intervals.EXPRESS, List.of(new Target("muscle", 1, 1)), List.of(), Set.of(), List.of(), 1,
-            Pairing.OPPOSING, Set.of(), Set.of(), List.of(), Set.of(), Set.of(), List.of(), Optional.empty(), Map.of(), 1);
-    new Search(new SessionFacts(problem, catalogue, exercises, 2), Map.of()).best(1, SearchConfig.moves(MOVES));
+            "",
+            6,
+            Intervals.EXPRESS,
+            List.of(new Target("muscle", 1, 1)),
+            List.of(),
+            Set.of(),
+            List.of(),
+            1,
+            Pairing.OPPOSING,
+            Set.of(),
+            Set.of(),
+            List.of(),
+            Set.of(),
+            Set.of(),
+            List.of(),
+            Optional.empty(),
+            Map.of(),
+            1);
+    new Search(new SessionFacts(problem, catalogue, exercises, 2), Map.of())
+        .best(1, SearchConfig.moves(MOVES));
   }
 
   private static Exercise exercise(String id, Sides sides) {
     return new Exercise(
-        id, id, List.of(), Part.MAIN, "squat", id, Optional.empty(), false, 1, 1, Set.of("muscle"), Set.of(), sides,
-        Position.STANDING, List.of(), Set.of(), Map.of(), "", Set.of(), new Met("02054", 2024, 3.5), OptionalInt.empty(), "",
-        List.of(), List.of());
+        id,
+        id,
+        List.of(),
+        Part.MAIN,
+        "squat",
+        id,
+        Optional.empty(),
+        false,
+        1,
+        1,
+        Set.of("muscle"),
+        Set.of(),
+        sides,
+        Position.STANDING,
+        List.of(),
+        Set.of(),
+        Map.of(),
+        "",
+        Set.of(),
+        new Met("02054", 2024, 3.5),
+        OptionalInt.empty(),
+        "",
+        List.of(),
+        List.of());
   }
 }

@@ -50,12 +50,14 @@ final class Scoring {
             .toList();
     int weight = entry.constraint().weight(problem);
     int points = entry.amount() * (entry.constraint().isReward() ? weight : -weight);
-    return new Match(entry.constraint().id(), entry.amount(), points, places, subject(entry, problem));
+    return new Match(
+        entry.constraint().id(), entry.amount(), points, places, subject(entry, problem));
   }
 
   private static Optional<String> subject(Ledger.Entry entry, Problem problem) {
     return switch (entry.constraint()) {
-      case TARGET_UNCOVERED, UNEVEN_VOLUME -> Optional.of(problem.targets().get(entry.detail()).muscle());
+      case TARGET_UNCOVERED, UNEVEN_VOLUME ->
+          Optional.of(problem.targets().get(entry.detail()).muscle());
       case EQUIPMENT_UNUSED -> Optional.of(problem.equipment().get(entry.detail()).id());
       case INCLUDE_MISSING -> Optional.of(new ArrayList<>(problem.include()).get(entry.detail()));
       case KEPT_MOVED -> Optional.of(problem.keep().get(entry.detail()).exercise());
@@ -68,7 +70,8 @@ final class Scoring {
     List<PlanScore.Line> lines = new ArrayList<>();
     int[] sums = new int[Level.values().length];
     for (SessionConstraint constraint : SessionConstraint.values()) {
-      List<Match> own = matches.stream().filter(match -> match.constraint().equals(constraint.id())).toList();
+      List<Match> own =
+          matches.stream().filter(match -> match.constraint().equals(constraint.id())).toList();
       int score = own.stream().mapToInt(Match::points).sum();
       sums[constraint.level().ordinal()] += score;
       lines.add(

@@ -1,5 +1,6 @@
 package counterset.solve;
 
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
 import ai.timefold.solver.core.api.solver.Solver;
 import ai.timefold.solver.core.api.solver.SolverFactory;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
@@ -8,7 +9,6 @@ import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
-import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +19,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /**
- * Several searches from seeds of their own, spread over the cores. The best result wins and the earliest of equal ones, so
- * that the number of cores changes nothing but the time.
+ * Several searches from seeds of their own, spread over the cores. The best result wins and the
+ * earliest of equal ones, so that the number of cores changes nothing but the time.
  */
 final class Search {
 
@@ -77,7 +77,8 @@ final class Search {
 
   private Callable<SessionSolution> search(long seed, TerminationConfig limit) {
     return () -> {
-      SolverConfig config = SearchConfig.of(seed, EnvironmentMode.NO_ASSERT).withTerminationConfig(limit);
+      SolverConfig config =
+          SearchConfig.of(seed, EnvironmentMode.NO_ASSERT).withTerminationConfig(limit);
       Solver<SessionSolution> solver = SolverFactory.<SessionSolution>create(config).buildSolver();
       synchronized (running) {
         if (stopped) {

@@ -28,13 +28,15 @@ public final class SearchConfig {
             .withMoveSelectorConfig(
                 new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SessionMoves.class))
             .withAcceptorConfig(
-                new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature(STARTING_TEMPERATURE))
+                new LocalSearchAcceptorConfig()
+                    .withSimulatedAnnealingStartingTemperature(STARTING_TEMPERATURE))
             .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
     return new SolverConfig()
         .withSolutionClass(SessionSolution.class)
         .withEntityClasses(Place.class)
         .withScoreDirectorFactory(
-            new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(SearchScoreCalculator.class))
+            new ScoreDirectorFactoryConfig()
+                .withEasyScoreCalculatorClass(SearchScoreCalculator.class))
         .withEnvironmentMode(mode)
         .withRandomSeed(seed)
         .withPhases(phase);

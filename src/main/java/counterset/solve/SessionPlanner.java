@@ -34,24 +34,33 @@ public final class SessionPlanner {
     this.version = version;
   }
 
-  /** Plans a session. If nothing fits, the plan has no supersets or breaks rules, and its score says so. */
+  /**
+   * Plans a session. If nothing fits, the plan has no supersets or breaks rules, and its score says
+   * so.
+   */
   public Plan plan(Problem problem, Limit limit) {
     int supersets = SessionLength.supersetsThatFit(problem.clock(), problem.minutes());
-    SessionFacts facts = new SessionFacts(problem, catalogue, new ExerciseFilter(problem, catalogue).main(), supersets);
+    SessionFacts facts =
+        new SessionFacts(
+            problem, catalogue, new ExerciseFilter(problem, catalogue).main(), supersets);
     Search current = new Search(facts, Scoring.weights(problem));
     search = current;
     if (stopped) {
       current.stop();
     }
     SessionSolution solution = current.best(limit.starts(), limit.termination());
-    Session session = new Surroundings(problem, catalogue).around(SessionSolutions.supersets(solution));
+    Session session =
+        new Surroundings(problem, catalogue).around(SessionSolutions.supersets(solution));
     boolean complete = !current.isStopped();
     SolverNote note =
-        new SolverNote(problem.seed(), limit.name(), version, complete ? limit.moves() : 0, complete);
+        new SolverNote(
+            problem.seed(), limit.name(), version, complete ? limit.moves() : 0, complete);
     return new Assembly(problem, catalogue).plan(session, solution, note);
   }
 
-  /** Ends a plan that is being made soon, with the best found so far. May be called from any thread. */
+  /**
+   * Ends a plan that is being made soon, with the best found so far. May be called from any thread.
+   */
   public void stop() {
     stopped = true;
     Search current = search;
@@ -63,14 +72,16 @@ public final class SessionPlanner {
   /**
    * Scores a session as it is, whatever it breaks.
    *
-   * @param session whose supersets have no more exercises than the clock has positions, numbered from 1 without a gap
+   * @param session whose supersets have no more exercises than the clock has positions, numbered
+   *     from 1 without a gap
    */
   public Plan score(Problem problem, Session session, SolverNote note) {
     int fit = SessionLength.supersetsThatFit(problem.clock(), problem.minutes());
     int last = session.supersets().stream().mapToInt(Superset::number).max().orElse(0);
     Set<Exercise> exercises = new LinkedHashSet<>(new ExerciseFilter(problem, catalogue).main());
     session.work().forEach(exercises::add);
-    SessionFacts facts = new SessionFacts(problem, catalogue, List.copyOf(exercises), Math.max(fit, last));
+    SessionFacts facts =
+        new SessionFacts(problem, catalogue, List.copyOf(exercises), Math.max(fit, last));
     return new Assembly(problem, catalogue)
         .plan(session, SessionSolutions.of(facts, session, Scoring.weights(problem)), note);
   }

@@ -23,7 +23,8 @@ final class Surroundings {
   }
 
   Session around(List<Superset> supersets) {
-    List<Exercise> work = supersets.stream().flatMap(superset -> superset.distinct().stream()).toList();
+    List<Exercise> work =
+        supersets.stream().flatMap(superset -> superset.distinct().stream()).toList();
     return new Session(
         new WarmUp(problem, catalogue, filter.part(Part.WARM_UP)).before(work),
         supersets,

@@ -13,7 +13,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Chooses warm-up moves: gentle to brisk, every target's region among them, the last one a rehearsal of superset 1.
+ * Chooses warm-up moves: gentle to brisk, every target's region among them, the last one a
+ * rehearsal of superset 1.
  *
  * <p>Exercise-specific warm-up for short sessions: Iversen 2021.
  */
@@ -52,16 +53,20 @@ final class WarmUp {
   private Optional<Exercise> rehearsal(List<Exercise> work) {
     return work.stream()
         .limit(problem.clock().perSuperset())
-        .flatMap(exercise -> moves.stream().filter(move -> move.pattern().equals(exercise.pattern())))
+        .flatMap(
+            exercise -> moves.stream().filter(move -> move.pattern().equals(exercise.pattern())))
         .filter(move -> seconds(move) <= problem.clock().warmUp())
         .findFirst();
   }
 
-  private Optional<Exercise> best(List<Exercise> work, List<Exercise> chosen, Optional<Exercise> rehearsal, int left) {
+  private Optional<Exercise> best(
+      List<Exercise> work, List<Exercise> chosen, Optional<Exercise> rehearsal, int left) {
     List<Exercise> before = new ArrayList<>(chosen);
     rehearsal.ifPresent(before::add);
     return moves.stream()
-        .filter(move -> seconds(move) <= left && before.stream().noneMatch(other -> isAlike(other, move)))
+        .filter(
+            move ->
+                seconds(move) <= left && before.stream().noneMatch(other -> isAlike(other, move)))
         .max(Comparator.comparingInt(move -> worth(move, before, work)));
   }
 
@@ -69,23 +74,33 @@ final class WarmUp {
     return one.root().equals(other.root()) || one.family().equals(other.family());
   }
 
-  /** A region not yet moved counts most, then muscle groups that will work and are not yet moved, then staying on one's feet. */
+  /**
+   * A region not yet moved counts most, then muscle groups that will work and are not yet moved,
+   * then staying on one's feet.
+   */
   private int worth(Exercise move, List<Exercise> before, List<Exercise> work) {
-    Set<Region> targets = regions(problem.targets().stream().map(Target::muscle).collect(Collectors.toSet()));
+    Set<Region> targets =
+        regions(problem.targets().stream().map(Target::muscle).collect(Collectors.toSet()));
     before.forEach(other -> targets.removeAll(regions(other.primary())));
     boolean newRegion = regions(move.primary()).stream().anyMatch(targets::contains);
     long newMuscles =
         move.primary().stream()
-            .filter(muscle -> work.stream().anyMatch(exercise -> exercise.primary().contains(muscle)))
+            .filter(
+                muscle -> work.stream().anyMatch(exercise -> exercise.primary().contains(muscle)))
             .filter(muscle -> before.stream().noneMatch(other -> other.primary().contains(muscle)))
             .count();
     boolean newPattern = before.stream().noneMatch(other -> other.pattern().equals(move.pattern()));
     boolean onTheFloor = move.position().isFloor();
-    return (newRegion ? 100 : 0) + 10 * (int) newMuscles + (newPattern ? 5 : 0) - (onTheFloor ? 15 : 0);
+    return (newRegion ? 100 : 0)
+        + 10 * (int) newMuscles
+        + (newPattern ? 5 : 0)
+        - (onTheFloor ? 15 : 0);
   }
 
   private Set<Region> regions(Set<String> muscles) {
-    return muscles.stream().map(muscle -> catalogue.muscles().get(muscle).region()).collect(Collectors.toSet());
+    return muscles.stream()
+        .map(muscle -> catalogue.muscles().get(muscle).region())
+        .collect(Collectors.toSet());
   }
 
   private static int seconds(Exercise move) {

@@ -10,7 +10,10 @@ import counterset.model.Superset;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Walks through a session from one work interval to the next and tells what has to be handled in between. */
+/**
+ * Walks through a session from one work interval to the next and tells what has to be handled in
+ * between.
+ */
 public final class Changeovers {
 
   private Changeovers() {}
@@ -24,7 +27,8 @@ public final class Changeovers {
     for (Step next : steps(session, clock)) {
       Handling handling = kit.of(next.exercise());
       if (last != null) {
-        boolean inside = last.at().superset() == next.at().superset() && last.round() == next.round();
+        boolean inside =
+            last.at().superset() == next.at().superset() && last.round() == next.round();
         changeovers.add(
             new Changeover(
                 last.at(),
@@ -48,7 +52,9 @@ public final class Changeovers {
     for (Superset superset : session.supersets()) {
       for (int round = 1; round <= clock.rounds(); round++) {
         for (int position = 0; position < superset.exercises().size(); position++) {
-          steps.add(new Step(new At(superset.number(), position), round, superset.exercises().get(position)));
+          steps.add(
+              new Step(
+                  new At(superset.number(), position), round, superset.exercises().get(position)));
         }
       }
     }

@@ -16,7 +16,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The items that a set of exercises can need, each a bit of a {@code long}, and the arithmetic of changing them.
+ * The items that a set of exercises can need, each a bit of a {@code long}, and the arithmetic of
+ * changing them.
  *
  * <p>Equipment that is always there is no item: it is neither taken up nor put away.
  */
@@ -54,7 +55,9 @@ public final class Kit {
     }
     if (bits.size() > Long.SIZE) {
       throw new IllegalArgumentException(
-          "The exercises need too many different items (" + bits.size() + "). Maybe list less equipment: 64 is the limit.");
+          "The exercises need too many different items ("
+              + bits.size()
+              + "). Maybe list less equipment: 64 is the limit.");
     }
     items.addAll(bits.keySet());
     putOn = items.stream().mapToInt(item -> item.equipment().putOnSeconds()).toArray();
@@ -72,7 +75,8 @@ public final class Kit {
       boolean needed =
           exercise.needs().contains(new Need(item.equipment().id(), item.count(), item.load()));
       boolean allowed =
-          item.equipment().kind() == EquipmentKind.WORN && exercise.allowsWorn().contains(item.equipment().id());
+          item.equipment().kind() == EquipmentKind.WORN
+              && exercise.allowsWorn().contains(item.equipment().id());
       needs |= needed ? 1L << bit : 0;
       keeps |= needed || allowed ? 1L << bit : 0;
     }

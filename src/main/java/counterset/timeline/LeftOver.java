@@ -15,7 +15,8 @@ final class LeftOver {
   private LeftOver() {}
 
   /**
-   * The seconds that each pause gains: rests with the longest changeovers first, the earlier one of two equal ones.
+   * The seconds that each pause gains: rests with the longest changeovers first, the earlier one of
+   * two equal ones.
    *
    * @param seconds what is left over; none are given if it is negative
    * @param changeovers one after each step but the last

@@ -9,7 +9,6 @@ import counterset.model.IntervalKind;
 import counterset.model.Intervals;
 import counterset.model.Session;
 import counterset.model.Side;
-import counterset.model.Superset;
 import counterset.timeline.Changeovers.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +20,8 @@ import java.util.OptionalInt;
  *
  * @param intervals contiguous, from 0 to the end
  * @param changeovers between the work intervals, in order
- * @param unused left-over seconds of the cap that no rest could take; negative if the session is longer than its cap
+ * @param unused left-over seconds of the cap that no rest could take; negative if the session is
+ *     longer than its cap
  */
 public record Timeline(List<Interval> intervals, List<Changeover> changeovers, int unused) {
 
@@ -52,7 +52,8 @@ public record Timeline(List<Interval> intervals, List<Changeover> changeovers, i
   /** The seconds of a session as it stands, before left-over seconds lengthen its rests. */
   public static int plainSeconds(Session session, Intervals clock) {
     List<Step> steps = Changeovers.steps(session, clock);
-    int seconds = clock.getReady() + clock.warmUp() + clock.coolDown() + steps.size() * clock.work();
+    int seconds =
+        clock.getReady() + clock.warmUp() + clock.coolDown() + steps.size() * clock.work();
     for (int i = 1; i < steps.size(); i++) {
       seconds += isInside(steps.get(i - 1), steps.get(i)) ? clock.between() : clock.rest();
     }
@@ -80,7 +81,12 @@ public record Timeline(List<Interval> intervals, List<Changeover> changeovers, i
 
     /** An interval of no seconds is left out. */
     private void add(
-        int seconds, IntervalKind kind, Optional<At> at, OptionalInt round, Optional<Exercise> what, Optional<Side> side) {
+        int seconds,
+        IntervalKind kind,
+        Optional<At> at,
+        OptionalInt round,
+        Optional<Exercise> what,
+        Optional<Side> side) {
       if (seconds > 0) {
         intervals.add(new Interval(now, now + seconds, kind, at, round, what, side));
         now += seconds;
@@ -109,7 +115,10 @@ public record Timeline(List<Interval> intervals, List<Changeover> changeovers, i
           Optional.empty());
     }
 
-    /** Warm-up or cool-down moves, each for its own seconds; what remains of the block goes to the first. */
+    /**
+     * Warm-up or cool-down moves, each for its own seconds; what remains of the block goes to the
+     * first.
+     */
     void addMoves(List<Exercise> moves, int blockSeconds, IntervalKind kind) {
       int own = moves.stream().mapToInt(move -> move.seconds().orElse(0)).sum();
       if (moves.isEmpty()) {
@@ -121,11 +130,29 @@ public record Timeline(List<Interval> intervals, List<Changeover> changeovers, i
         Exercise move = moves.get(i);
         int seconds = i == 0 ? first : move.seconds().orElse(0);
         if (move.isUnilateral()) {
-          add(seconds - seconds / 2, kind, Optional.empty(), OptionalInt.empty(), Optional.of(move), Optional.of(Side.LEFT));
-          add(seconds / 2, kind, Optional.empty(), OptionalInt.empty(), Optional.of(move), Optional.of(Side.RIGHT));
+          add(
+              seconds - seconds / 2,
+              kind,
+              Optional.empty(),
+              OptionalInt.empty(),
+              Optional.of(move),
+              Optional.of(Side.LEFT));
+          add(
+              seconds / 2,
+              kind,
+              Optional.empty(),
+              OptionalInt.empty(),
+              Optional.of(move),
+              Optional.of(Side.RIGHT));
         } else {
           Side side = Sideways.whole(move);
-          add(seconds, kind, Optional.empty(), OptionalInt.empty(), Optional.of(move), Optional.of(side));
+          add(
+              seconds,
+              kind,
+              Optional.empty(),
+              OptionalInt.empty(),
+              Optional.of(move),
+              Optional.of(side));
         }
       }
     }

@@ -8,7 +8,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AskContradictionsTest {
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', textBlock = """
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
       no equipment, dumbbells     | 15:dumbbells -> contradicts "no equipment"
       dumbbells, no dumbbells     | 12:no dumbbells -> contradicts "dumbbells"
       two dumbbells, one dumbbell | 16:one dumbbell -> Two different counts

@@ -8,7 +8,8 @@ class AskEchoTest {
 
   @Test
   void everyTopicHasALine() {
-    assertThat(AskFixture.read("20 min, lower body, dumbbells plus ankle weights, sore knees").echo())
+    assertThat(
+            AskFixture.read("20 min, lower body, dumbbells plus ankle weights, sore knees").echo())
         .containsExactly(
             "20 minutes",
             "targets: quadriceps, hamstrings, gluteus maximus, calves (lower body)",
@@ -31,14 +32,20 @@ class AskEchoTest {
             "limitations: none named",
             "level 1",
             "clock: 45 s work (assumed), no rest")
-        .anySatisfy(line ->
-            assertThat(line).startsWith("targets: quadriceps").endsWith("(whole body, assumed; without chest)"));
+        .anySatisfy(
+            line ->
+                assertThat(line)
+                    .startsWith("targets: quadriceps")
+                    .endsWith("(whole body, assumed; without chest)"));
   }
 
   @Test
   void wishesAreEchoedByName() {
-    assertThat(AskFixture.read("8 min, glutes twice, more quads, dumbbells 6 and 10 kg, no lunges, keep 1A hip hinge, "
-            + "likes bridges, hates push-ups, include curl, straight sets, 30 s rest").echo())
+    assertThat(
+            AskFixture.read(
+                    "8 min, glutes twice, more quads, dumbbells 6 and 10 kg, no lunges, keep 1A hip hinge, "
+                        + "likes bridges, hates push-ups, include curl, straight sets, 30 s rest")
+                .echo())
         .contains(
             "8 minutes",
             "targets: gluteus maximus [at least 2 sets], quadriceps [emphasis 2]",
@@ -56,6 +63,7 @@ class AskEchoTest {
 
   @Test
   void theTitleIsTheAsk() {
-    assertThat(AskFixture.read("  Legs ,  20   min ").problem().orElseThrow().title()).isEqualTo("Legs , 20 min");
+    assertThat(AskFixture.read("  Legs ,  20   min ").problem().orElseThrow().title())
+        .isEqualTo("Legs , 20 min");
   }
 }

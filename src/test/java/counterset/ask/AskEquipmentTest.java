@@ -8,7 +8,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AskEquipmentTest {
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', textBlock = """
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
       dumbbells                                | equipment dumbbell:2
       a dumbbell                               | equipment dumbbell:1
       one dumbbell                             | equipment dumbbell:1

@@ -10,7 +10,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AskFaultsTest {
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', textBlock = """
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
       dumbels                     | 1:dumbels -> maybe "dumbbells"
       20 min, two dumbels         | 9:two dumbels -> maybe "dumbbells"
       barbells, 20 min            | 1:barbells -> not in the catalogue; the nearest known: "
@@ -45,7 +48,10 @@ class AskFaultsTest {
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', textBlock = """
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
       -5 min                      | 1:-5 min -> at least 1 minute
       0 min                       | 1:0 min -> at least 1 minute
       zero minutes, legs          | 1:zero minutes -> at least 1 minute
@@ -96,7 +102,8 @@ class AskFaultsTest {
     fails("20 min\u0007, legs", "7:\\u0007 -> one line of plain text");
     fails("legs\n20 min", "5:\\u000a -> one line of plain text");
     fails("legs \u202e", "6:\\u202e -> This sign");
-    assertThat(AskFixture.read("legs,\t20 min").problem().orElseThrow().title()).isEqualTo("legs, 20 min");
+    assertThat(AskFixture.read("legs,\t20 min").problem().orElseThrow().title())
+        .isEqualTo("legs, 20 min");
   }
 
   @Test
@@ -109,6 +116,8 @@ class AskFaultsTest {
 
   @Test
   void columnsCountCharacters() {
-    fails("legs, \ud83d\ude00 barbells", "7:\ud83d\ude00 barbells -> the nearest known: \"dumbbells\"");
+    fails(
+        "legs, \ud83d\ude00 barbells",
+        "7:\ud83d\ude00 barbells -> the nearest known: \"dumbbells\"");
   }
 }

@@ -24,7 +24,8 @@ import java.util.Set;
 /** A small catalogue, invented for the tests of asks. */
 final class AskFixture {
 
-  static final Catalogue CATALOGUE = Catalogue.of(muscles(), equipment(), limitations(), exercises());
+  static final Catalogue CATALOGUE =
+      Catalogue.of(muscles(), equipment(), limitations(), exercises());
 
   private AskFixture() {}
 
@@ -71,17 +72,37 @@ final class AskFixture {
 
   private static List<Limitation> limitations() {
     return List.of(
-        limitation("sore-knees", Map.of(Joint.KNEE, 1), Set.of(), "sore knee", "bad knees", "knee pain", "knees"),
-        limitation("sore-lower-back", Map.of(Joint.LOWER_BACK, 1), Set.of(), "sore back", "back pain", "bad back"),
-        limitation("sore-shoulders", Map.of(Joint.SHOULDER, 1), Set.of(), "sore shoulder", "shoulder pain"),
+        limitation(
+            "sore-knees",
+            Map.of(Joint.KNEE, 1),
+            Set.of(),
+            "sore knee",
+            "bad knees",
+            "knee pain",
+            "knees"),
+        limitation(
+            "sore-lower-back",
+            Map.of(Joint.LOWER_BACK, 1),
+            Set.of(),
+            "sore back",
+            "back pain",
+            "bad back"),
+        limitation(
+            "sore-shoulders",
+            Map.of(Joint.SHOULDER, 1),
+            Set.of(),
+            "sore shoulder",
+            "shoulder pain"),
         limitation("sore-wrists", Map.of(Joint.WRIST, 1), Set.of(), "sore wrist", "wrist pain"),
         limitation("no-jumping", Map.of(), Set.of(), "no jumps", "low impact", "quiet"),
-        limitation("no-floor", Map.of(), Set.of(Position.SUPINE), "off the floor", "nothing on the floor"),
+        limitation(
+            "no-floor", Map.of(), Set.of(Position.SUPINE), "off the floor", "nothing on the floor"),
         limitation("no-kneeling", Map.of(), Set.of(Position.KNEELING), "can't kneel"),
         limitation("pregnancy", Map.of(), Set.of(Position.SUPINE), "pregnant"));
   }
 
-  private static Limitation limitation(String id, Map<Joint, Integer> max, Set<Position> avoid, String... names) {
+  private static Limitation limitation(
+      String id, Map<Joint, Integer> max, Set<Position> avoid, String... names) {
     return new Limitation(id, name(id), List.of(names), max, Set.of(), avoid, "Caution.", "None.");
   }
 
@@ -97,7 +118,8 @@ final class AskFixture {
         exercise("glute-bridge", "bridge", "bridge", 1, Map.of()),
         exercise("push-up", "push", "push-up", 2, Map.of(Joint.WRIST, 2)),
         exercise("bent-row", "pull", "row", 2, Map.of(), new Need("dumbbell", 2, Optional.empty())),
-        exercise("floor-press", "push", "press", 1, Map.of(), new Need("dumbbell", 2, Optional.empty())),
+        exercise(
+            "floor-press", "push", "press", 1, Map.of(), new Need("dumbbell", 2, Optional.empty())),
         exercise("jumping-jack", "jump", "jack", 1, Map.of()),
         variant("curl", "arm-curl"),
         variant("curl-with-band", "arm-curl"),
@@ -105,26 +127,92 @@ final class AskFixture {
   }
 
   private static Exercise exercise(
-      String id, String pattern, String family, int level, Map<Joint, Integer> demand, Need... needs) {
+      String id,
+      String pattern,
+      String family,
+      int level,
+      Map<Joint, Integer> demand,
+      Need... needs) {
     Position position = id.equals("glute-bridge") ? Position.SUPINE : Position.STANDING;
-    return exercise(id, Part.MAIN, pattern, family, Optional.empty(), level, position, demand, List.of(), needs);
+    return exercise(
+        id,
+        Part.MAIN,
+        pattern,
+        family,
+        Optional.empty(),
+        level,
+        position,
+        demand,
+        List.of(),
+        needs);
   }
 
   private static Exercise variant(String id, String name) {
-    Need[] needs = id.equals("curl") ? new Need[0] : new Need[] {new Need("loop-band", 1, Optional.empty())};
+    Need[] needs =
+        id.equals("curl") ? new Need[0] : new Need[] {new Need("loop-band", 1, Optional.empty())};
     Optional<String> of = id.equals("curl") ? Optional.empty() : Optional.of("curl");
-    return exercise(id, Part.MAIN, "elbow-flexion", "curl", of, 1, Position.STANDING, Map.of(), List.of(name), needs);
+    return exercise(
+        id,
+        Part.MAIN,
+        "elbow-flexion",
+        "curl",
+        of,
+        1,
+        Position.STANDING,
+        Map.of(),
+        List.of(name),
+        needs);
   }
 
   private static Exercise warmUp(String id) {
-    return exercise(id, Part.WARM_UP, "gait", "gait", Optional.empty(), 1, Position.STANDING, Map.of(), List.of());
+    return exercise(
+        id,
+        Part.WARM_UP,
+        "gait",
+        "gait",
+        Optional.empty(),
+        1,
+        Position.STANDING,
+        Map.of(),
+        List.of());
   }
 
-  private static Exercise exercise(String id, Part part, String pattern, String family, Optional<String> variantOf,
-      int level, Position position, Map<Joint, Integer> demand, List<String> names, Need... needs) {
-    return new Exercise(id, name(id), names, part, pattern, family, variantOf, true, 2, level, Set.of("quadriceps"),
-        Set.of(), Sides.BILATERAL, position, List.of(needs), Set.of(), demand, "None.", Set.of(),
-        new Met("02052", 2024, 5), OptionalInt.empty(), "Stand.", List.of(), List.of());
+  private static Exercise exercise(
+      String id,
+      Part part,
+      String pattern,
+      String family,
+      Optional<String> variantOf,
+      int level,
+      Position position,
+      Map<Joint, Integer> demand,
+      List<String> names,
+      Need... needs) {
+    return new Exercise(
+        id,
+        name(id),
+        names,
+        part,
+        pattern,
+        family,
+        variantOf,
+        true,
+        2,
+        level,
+        Set.of("quadriceps"),
+        Set.of(),
+        Sides.BILATERAL,
+        position,
+        List.of(needs),
+        Set.of(),
+        demand,
+        "None.",
+        Set.of(),
+        new Met("02052", 2024, 5),
+        OptionalInt.empty(),
+        "Stand.",
+        List.of(),
+        List.of());
   }
 
   private static String name(String id) {

@@ -9,7 +9,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AskReaderTest {
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', textBlock = """
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
       lower body                               | targets lower
       LEGS                                     | targets lower
       lower legs                               | targets calves
@@ -39,7 +42,10 @@ class AskReaderTest {
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', textBlock = """
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
       sore knees                               | limits sore-knees
       with a bad knee                          | limits sore-knees
       knees                                    | limits sore-knees
@@ -67,7 +73,10 @@ class AskReaderTest {
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', textBlock = """
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
       no lunges                                | exclude lunge
       no lunges, squats or push ups            | exclude lunge squat push-up
       not goblet squats                        | exclude goblet-squat
@@ -90,14 +99,19 @@ class AskReaderTest {
 
   @Test
   void wholeAsks() {
-    means("20 min, lower body, dumbbells plus ankle weights, sore knees",
+    means(
+        "20 min, lower body, dumbbells plus ankle weights, sore knees",
         "targets lower; equipment dumbbell:2 ankle-weights:1; limits sore-knees");
-    means("30 minutes upper body two 8 kg dumbbells no floor advanced 40/20",
+    means(
+        "30 minutes upper body two 8 kg dumbbells no floor advanced 40/20",
         "min 30; targets upper; equipment dumbbell:2@8.0; limits no-floor; level 3; work 40; rest 20");
-    means("Half an hour of legs with a 12 kg kettlebell; no lunges; more glutes.",
+    means(
+        "Half an hour of legs with a 12 kg kettlebell; no lunges; more glutes.",
         "min 30; targets quadriceps hamstrings gluteus-maximus*2 calves; equipment kettlebell:1@12.0; exclude lunge");
-    means("twenty minutes, whole body, no equipment, beginner, quiet", "limits no-jumping; level 1");
-    means("15-min core & back, tri-sets, 2 rounds, seed 3",
+    means(
+        "twenty minutes, whole body, no equipment, beginner, quiet", "limits no-jumping; level 1");
+    means(
+        "15-min core & back, tri-sets, 2 rounds, seed 3",
         "min 15; targets abdominals lower-back upper-back lats; per 3; rounds 2; seed 3");
   }
 }

@@ -8,7 +8,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AskTimeTest {
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', textBlock = """
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
       20 min                                   | defaults
       20 min, whole body                       | defaults
       20 minutes                               | defaults
@@ -44,7 +47,10 @@ class AskTimeTest {
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', textBlock = """
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
       45/30                                    | defaults
       40/20                                    | work 40; rest 20
       work/rest 40/20                          | work 40; rest 20

@@ -24,7 +24,9 @@ final class ProblemText {
     add(parts, "min " + problem.minutes(), problem.minutes() != 20);
     String targets = targets(problem.targets());
     add(parts, "targets " + targets, !targets.equals("whole"));
-    add(parts, "equipment " + join(problem.equipment().stream().map(ProblemText::owned).toList()),
+    add(
+        parts,
+        "equipment " + join(problem.equipment().stream().map(ProblemText::owned).toList()),
         !problem.equipment().isEmpty());
     list(parts, "limits", problem.limitations());
     add(parts, "level " + problem.level(), problem.level() != 2);
@@ -32,7 +34,10 @@ final class ProblemText {
     add(parts, "pairing " + problem.pairing().id(), problem.pairing() != Pairing.OPPOSING);
     list(parts, "include", problem.include());
     list(parts, "exclude", problem.exclude());
-    list(parts, "keep", problem.keep().stream().map(keep -> keep.at() + "=" + keep.exercise()).toList());
+    list(
+        parts,
+        "keep",
+        problem.keep().stream().map(keep -> keep.at() + "=" + keep.exercise()).toList());
     list(parts, "likes", problem.likes());
     list(parts, "dislikes", problem.dislikes());
     add(parts, "seed " + problem.seed(), problem.seed() != 1);
@@ -79,12 +84,14 @@ final class ProblemText {
   }
 
   private static String owned(Owned owned) {
-    String kg = owned.kg().isEmpty()
-        ? ""
-        : "@" + owned.kg().stream().map(String::valueOf).collect(Collectors.joining("+"));
-    String loads = owned.loads().size() == 3
-        ? ""
-        : "(" + owned.loads().stream().map(Load::id).collect(Collectors.joining("+")) + ")";
+    String kg =
+        owned.kg().isEmpty()
+            ? ""
+            : "@" + owned.kg().stream().map(String::valueOf).collect(Collectors.joining("+"));
+    String loads =
+        owned.loads().size() == 3
+            ? ""
+            : "(" + owned.loads().stream().map(Load::id).collect(Collectors.joining("+")) + ")";
     return owned.id() + ":" + owned.count() + kg + loads;
   }
 

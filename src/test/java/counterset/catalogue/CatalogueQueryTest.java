@@ -29,9 +29,15 @@ class CatalogueQueryTest {
             "["
                 + String.join(
                     ",",
-                    exercise("curl", ", \"primary\": [\"hamstrings\"], \"level\": 3, \"needs\": [{\"equipment\": \"dumbbell\"}]"),
-                    exercise("curl-light", ", \"primary\": [\"hamstrings\"], \"variantOf\": \"curl\", \"needs\": [{\"equipment\": \"dumbbell\"}]"),
-                    exercise("wall-sit", ", \"needs\": [{\"equipment\": \"wall\"}], \"names\": [\"Invisible chair\"]"),
+                    exercise(
+                        "curl",
+                        ", \"primary\": [\"hamstrings\"], \"level\": 3, \"needs\": [{\"equipment\": \"dumbbell\"}]"),
+                    exercise(
+                        "curl-light",
+                        ", \"primary\": [\"hamstrings\"], \"variantOf\": \"curl\", \"needs\": [{\"equipment\": \"dumbbell\"}]"),
+                    exercise(
+                        "wall-sit",
+                        ", \"needs\": [{\"equipment\": \"wall\"}], \"names\": [\"Invisible chair\"]"),
                     exercise("march", ", \"part\": \"warm-up\", \"seconds\": 30"))
                 + "]");
     catalogue = Catalogues.load(folder);
@@ -44,7 +50,8 @@ class CatalogueQueryTest {
     assertThat(ids(all.muscle("hamstrings"))).containsExactly("curl", "curl-light");
     assertThat(ids(all.muscle("hamstrings").level(2))).containsExactly("curl-light");
     assertThat(ids(all.equipment("dumbbell"))).containsExactly("curl", "curl-light");
-    assertThat(ids(all.equipment("none").part(Part.MAIN))).containsExactly("wall-sit", "squat", "wide-squat");
+    assertThat(ids(all.equipment("none").part(Part.MAIN)))
+        .containsExactly("wall-sit", "squat", "wide-squat");
     assertThat(ids(all.text("invisible"))).containsExactly("wall-sit");
     assertThat(ids(all.text(" CURL  light "))).containsExactly("curl-light");
     assertThat(ids(all.limitation("sore-knees"))).isEmpty();
@@ -57,19 +64,23 @@ class CatalogueQueryTest {
     assertThatThrownBy(() -> CatalogueQuery.of(catalogue).muscle("hamstring"))
         .isInstanceOf(InvalidInputException.class)
         .hasMessage("catalogue: The muscle (hamstring) is not known. Maybe \"hamstrings\"?");
-    assertThatThrownBy(() -> CatalogueQuery.of(catalogue).pattern("squad")).hasMessageContaining("Maybe \"squat\"?");
+    assertThatThrownBy(() -> CatalogueQuery.of(catalogue).pattern("squad"))
+        .hasMessageContaining("Maybe \"squat\"?");
   }
 
   @Test
   void gapsCountBaseExercises() {
     Gaps gaps = Gaps.of(catalogue);
-    assertThat(gaps.cells()).as("2 default targets, 3 kinds of equipment, 2 limitations").hasSize(12);
+    assertThat(gaps.cells())
+        .as("2 default targets, 3 kinds of equipment, 2 limitations")
+        .hasSize(12);
     assertThat(gaps.cells())
         .contains(
             new Gaps.Cell("quadriceps", Optional.empty(), Optional.empty(), 3),
             new Gaps.Cell("quadriceps", Optional.empty(), Optional.of("sore-knees"), 0),
             new Gaps.Cell("hamstrings", Optional.of("dumbbell"), Optional.empty(), 1));
-    assertThat(gaps.thin()).containsExactly(new Gaps.Cell("hamstrings", Optional.of("dumbbell"), Optional.empty(), 1));
+    assertThat(gaps.thin())
+        .containsExactly(new Gaps.Cell("hamstrings", Optional.of("dumbbell"), Optional.empty(), 1));
     assertThat(gaps.empty()).hasSize(10);
   }
 

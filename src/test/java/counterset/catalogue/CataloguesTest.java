@@ -56,7 +56,8 @@ class CataloguesTest {
         JarOutputStream entries = new JarOutputStream(out);
         Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
-        entries.putNextEntry(new JarEntry("catalogue/" + folder.relativize(file).toString().replace('\\', '/')));
+        entries.putNextEntry(
+            new JarEntry("catalogue/" + folder.relativize(file).toString().replace('\\', '/')));
         Files.copy(file, entries);
       }
     }
@@ -68,11 +69,19 @@ class CataloguesTest {
 
   @Test
   void readsEveryField() {
-    Catalogue catalogue = Catalogues.extend(Catalogues.load(folder), directory(more,
-        "exercises/x.json",
-        "[" + exercise("carry", ", \"secondary\": [\"shins\"], \"needs\": [{\"equipment\": \"dumbbell\", \"count\": 2,"
-            + " \"load\": \"heavy\"}], \"allowsWorn\": [\"ankle-weights\"], \"names\": [\"farmer\"],"
-            + " \"faults\": [\"Leaning.\"], \"variantOf\": \"squat\"") + "]"));
+    Catalogue catalogue =
+        Catalogues.extend(
+            Catalogues.load(folder),
+            directory(
+                more,
+                "exercises/x.json",
+                "["
+                    + exercise(
+                        "carry",
+                        ", \"secondary\": [\"shins\"], \"needs\": [{\"equipment\": \"dumbbell\", \"count\": 2,"
+                            + " \"load\": \"heavy\"}], \"allowsWorn\": [\"ankle-weights\"], \"names\": [\"farmer\"],"
+                            + " \"faults\": [\"Leaning.\"], \"variantOf\": \"squat\"")
+                    + "]"));
     var carry = catalogue.exercises().get("carry");
     assertThat(carry.needs()).containsExactly(new Need("dumbbell", 2, Optional.of(Load.HEAVY)));
     assertThat(carry.allowsWorn()).containsExactly("ankle-weights");
@@ -91,7 +100,9 @@ class CataloguesTest {
 
   @Test
   void anAddedMuscleIsOpposedInTurn() {
-    directory(more, "muscles.json",
+    directory(
+        more,
+        "muscles.json",
         "[{\"id\": \"calves\", \"name\": \"Calves\", \"region\": \"lower\", \"aspect\": \"back\", \"opposes\": [\"shins\"]}]");
     Catalogue catalogue = Catalogues.extend(Catalogues.load(folder), more);
     assertThat(catalogue.muscles().get("shins").opposes()).containsExactly("calves");
@@ -103,12 +114,16 @@ class CataloguesTest {
     Catalogue base = Catalogues.load(folder);
     assertThatThrownBy(() -> Catalogues.extend(base, more))
         .isInstanceOf(InvalidInputException.class)
-        .hasMessageContaining("x.json:1 /0/id: The exercise (squat) is there already, in the catalogue that is added to");
+        .hasMessageContaining(
+            "x.json:1 /0/id: The exercise (squat) is there already, in the catalogue that is added to");
   }
 
   @Test
   void aNewTraitMustBeListed() {
-    directory(more, "exercises/x.json", "[" + exercise("hop", ", \"traits\": [\"jump\", \"twirl\"]") + "]");
+    directory(
+        more,
+        "exercises/x.json",
+        "[" + exercise("hop", ", \"traits\": [\"jump\", \"twirl\"]") + "]");
     Catalogue base = Catalogues.load(folder);
     assertThatThrownBy(() -> Catalogues.extend(base, more))
         .hasMessageContaining("The trait (twirl) is not known.")
@@ -120,7 +135,8 @@ class CataloguesTest {
   @Test
   void anEmptyOrMissingDirectoryIsAFault() {
     Catalogue base = Catalogues.load(folder);
-    assertThatThrownBy(() -> Catalogues.extend(base, more)).hasMessageContaining("There is nothing to add");
+    assertThatThrownBy(() -> Catalogues.extend(base, more))
+        .hasMessageContaining("There is nothing to add");
     assertThatThrownBy(() -> Catalogues.load(temporary.resolve("none")))
         .hasMessageContaining("There is no such catalogue directory.");
   }

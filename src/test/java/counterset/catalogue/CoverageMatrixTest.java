@@ -17,7 +17,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Whoever comes, with whatever limitation and without any equipment, finds enough to do. Variants count once. */
+/**
+ * Whoever comes, with whatever limitation and without any equipment, finds enough to do. Variants
+ * count once.
+ */
 class CoverageMatrixTest {
 
   private static final Catalogue CATALOGUE = Catalogues.embedded();
@@ -25,7 +28,10 @@ class CoverageMatrixTest {
   private static final int LIMITED = 2;
 
   static List<String> targets() {
-    return CATALOGUE.muscles().values().stream().filter(Muscle::defaultTarget).map(Muscle::id).toList();
+    return CATALOGUE.muscles().values().stream()
+        .filter(Muscle::defaultTarget)
+        .map(Muscle::id)
+        .toList();
   }
 
   static Collection<String> limitations() {
@@ -43,7 +49,8 @@ class CoverageMatrixTest {
   @ParameterizedTest
   @MethodSource("targets")
   void everyTargetHasThreeExercisesWithNothing(String muscle) {
-    assertThat(roots(withNothing(Part.MAIN).filter(exercise -> exercise.primary().contains(muscle))))
+    assertThat(
+            roots(withNothing(Part.MAIN).filter(exercise -> exercise.primary().contains(muscle))))
         .hasSizeGreaterThanOrEqualTo(ANYONE);
   }
 
@@ -53,7 +60,9 @@ class CoverageMatrixTest {
     Limitation limitation = CATALOGUE.limitations().get(id);
     for (String muscle : targets()) {
       Stream<Exercise> suitable =
-          withNothing(Part.MAIN).filter(exercise -> exercise.primary().contains(muscle) && limitation.allows(exercise));
+          withNothing(Part.MAIN)
+              .filter(
+                  exercise -> exercise.primary().contains(muscle) && limitation.allows(exercise));
       assertThat(roots(suitable)).as("%s for %s", muscle, id).hasSizeGreaterThanOrEqualTo(LIMITED);
     }
   }
@@ -87,7 +96,8 @@ class CoverageMatrixTest {
   }
 
   private static boolean isOf(Region region, Exercise exercise) {
-    return exercise.primary().stream().anyMatch(muscle -> CATALOGUE.muscles().get(muscle).region() == region);
+    return exercise.primary().stream()
+        .anyMatch(muscle -> CATALOGUE.muscles().get(muscle).region() == region);
   }
 
   @Test
@@ -109,7 +119,10 @@ class CoverageMatrixTest {
         .containsAll(CATALOGUE.muscles().keySet());
     assertThat(main.stream().map(Exercise::level)).contains(1, 2, 3);
     assertThat(main.stream().map(Exercise::intensity)).contains(1, 2, 3);
-    assertThat(main.stream().flatMap(exercise -> exercise.needs().stream()).map(need -> need.equipment()))
+    assertThat(
+            main.stream()
+                .flatMap(exercise -> exercise.needs().stream())
+                .map(need -> need.equipment()))
         .containsAll(CATALOGUE.equipment().keySet());
   }
 
@@ -117,8 +130,29 @@ class CoverageMatrixTest {
   void thePatternsOfEveryRegionAreThere() {
     assertThat(CATALOGUE.exercises(Part.MAIN).stream().map(Exercise::pattern))
         .contains(
-            "squat", "lunge", "step", "hinge", "bridge", "hip-extension", "abduction", "adduction", "knee-extension",
-            "knee-flexion", "plantarflexion", "dorsiflexion", "push", "pull", "raise", "elbow-flexion", "elbow-extension",
-            "brace", "rotation", "anti-rotation", "lateral-flexion", "trunk-flexion", "trunk-extension", "carry");
+            "squat",
+            "lunge",
+            "step",
+            "hinge",
+            "bridge",
+            "hip-extension",
+            "abduction",
+            "adduction",
+            "knee-extension",
+            "knee-flexion",
+            "plantarflexion",
+            "dorsiflexion",
+            "push",
+            "pull",
+            "raise",
+            "elbow-flexion",
+            "elbow-extension",
+            "brace",
+            "rotation",
+            "anti-rotation",
+            "lateral-flexion",
+            "trunk-flexion",
+            "trunk-extension",
+            "carry");
   }
 }

@@ -76,7 +76,9 @@ class IntegrityTest {
     assertThat(faults(() -> Catalogues.load(folder)))
         .singleElement()
         .asString()
-        .contains("squats.json:1 /0/id: The exercise (squat) is there already, in ", "a.json:1; give it another id.");
+        .contains(
+            "squats.json:1 /0/id: The exercise (squat) is there already, in ",
+            "a.json:1; give it another id.");
   }
 
   @Test
@@ -98,24 +100,37 @@ class IntegrityTest {
             "equipment.json",
             "[{\"id\": \"wall\", \"name\": \"Wall\", \"kind\": \"fixed\", \"putOnSeconds\": 1, \"takeOffSeconds\": 0}]");
     assertThat(faults(() -> Catalogues.load(folder)))
-        .containsExactly("equipment.json:1 /0/kind: Fixed equipment (wall) is always there; its seconds must be 0.");
+        .containsExactly(
+            "equipment.json:1 /0/kind: Fixed equipment (wall) is always there; its seconds must be 0.");
   }
 
   @Test
   void faultsOfSchemaAndOfReferencesComeTogetherFileByFile() {
     SmallCatalogue.in(folder)
-        .with("exercises/a.json", "[" + exercise("one", ", \"secondary\": [\"shin\"]") + ",\n" + exercise("two", ", \"x\": 1") + "]")
-        .with("exercises/b.json", "[" + exercise("three", ", \"variantOf\": \"two\", \"level\": 9") + "]");
+        .with(
+            "exercises/a.json",
+            "["
+                + exercise("one", ", \"secondary\": [\"shin\"]")
+                + ",\n"
+                + exercise("two", ", \"x\": 1")
+                + "]")
+        .with(
+            "exercises/b.json",
+            "[" + exercise("three", ", \"variantOf\": \"two\", \"level\": 9") + "]");
     List<String> faults = faults(() -> Catalogues.load(folder));
     assertThat(faults).hasSize(3);
-    assertThat(faults.get(0)).contains("a.json:4 /0/secondary/0: The muscle (shin) is not known. Maybe \"shins\"?");
+    assertThat(faults.get(0))
+        .contains("a.json:4 /0/secondary/0: The muscle (shin) is not known. Maybe \"shins\"?");
     assertThat(faults.get(1)).contains("/1/x: The property (x) is not known here.");
     assertThat(faults.get(2)).contains("b.json:4 /0/level: The level (9) must be at most 3.");
   }
 
   @Test
   void unreadableFilesAreReportedWithoutFollowUps() {
-    SmallCatalogue.in(folder).without("equipment.json").with("muscles.json", "[").with("limitation.json", "[]");
+    SmallCatalogue.in(folder)
+        .without("equipment.json")
+        .with("muscles.json", "[")
+        .with("limitation.json", "[]");
     assertThat(faults(() -> Catalogues.load(folder)))
         .containsExactly(
             "limitation.json: The file is no part of a catalogue; exercises belong in the folder exercises. Maybe"
@@ -128,6 +143,8 @@ class IntegrityTest {
   private List<String> faults(Supplier<?> load) {
     InvalidInputException e = catchThrowableOfType(InvalidInputException.class, load::get);
     assertThat(e).isNotNull();
-    return e.violations().stream().map(fault -> fault.toString().replace(folder + "/", "")).toList();
+    return e.violations().stream()
+        .map(fault -> fault.toString().replace(folder + "/", ""))
+        .toList();
   }
 }

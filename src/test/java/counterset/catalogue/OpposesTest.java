@@ -14,8 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Muscle groups oppose each other by joint action: Neumann, Kinesiology of the Musculoskeletal System, 3rd ed. 2017; Kendall,
- * Muscles: Testing and Function, 5th ed.; Gray's Anatomy, 42nd ed. (textbook consensus, from memory).
+ * Muscle groups oppose each other by joint action: Neumann, Kinesiology of the Musculoskeletal
+ * System, 3rd ed. 2017; Kendall, Muscles: Testing and Function, 5th ed.; Gray's Anatomy, 42nd ed.
+ * (textbook consensus, from memory).
  */
 class OpposesTest {
 
@@ -42,7 +43,8 @@ class OpposesTest {
   @MethodSource("muscles")
   void opposingIsSymmetricAndNothingOpposesItself(Muscle muscle) {
     assertThat(muscle.opposes()).doesNotContain(muscle.id());
-    assertThat(muscle.opposes()).allMatch(other -> MUSCLES.get(other).opposes().contains(muscle.id()));
+    assertThat(muscle.opposes())
+        .allMatch(other -> MUSCLES.get(other).opposes().contains(muscle.id()));
   }
 
   @Test
@@ -58,9 +60,17 @@ class OpposesTest {
     assertThat(catalogue).isEqualTo(table);
   }
 
-  /** Muscles that cross two joints work together in squats and hip thrusts: front and back alone make no antagonists. */
+  /**
+   * Muscles that cross two joints work together in squats and hip thrusts: front and back alone
+   * make no antagonists.
+   */
   @ParameterizedTest
-  @CsvSource({"quadriceps, gluteus-maximus", "quadriceps, hip-flexors", "calves, hamstrings", "gluteus-maximus, hamstrings"})
+  @CsvSource({
+    "quadriceps, gluteus-maximus",
+    "quadriceps, hip-flexors",
+    "calves, hamstrings",
+    "gluteus-maximus, hamstrings"
+  })
   void theseDoNotOpposeEachOther(String one, String other) {
     assertThat(MUSCLES.get(one).opposes()).doesNotContain(other);
   }

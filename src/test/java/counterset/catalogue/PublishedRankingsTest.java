@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What the catalogue says of the knee and of muscles, against published rankings. Measured values are comparable within one
- * study only, so that each check is a rank within one of them.
+ * What the catalogue says of the knee and of muscles, against published rankings. Measured values
+ * are comparable within one study only, so that each check is a rank within one of them.
  */
 class PublishedRankingsTest {
 
@@ -40,7 +40,8 @@ class PublishedRankingsTest {
   }
 
   private static Stream<Exercise> main(String... patterns) {
-    return CATALOGUE.exercises(Part.MAIN).stream().filter(exercise -> Set.of(patterns).contains(exercise.pattern()));
+    return CATALOGUE.exercises(Part.MAIN).stream()
+        .filter(exercise -> Set.of(patterns).contains(exercise.pattern()));
   }
 
   private static boolean trains(Exercise exercise, String muscle) {
@@ -48,39 +49,62 @@ class PublishedRankingsTest {
   }
 
   /**
-   * Patellar tendon load index of Scattone Silva 2024: step-up 20 cm 0.187, 30 cm 0.321, lunge 0.471; squat to 60 degrees
-   * 0.224, full 0.428, on one leg 0.580.
+   * Patellar tendon load index of Scattone Silva 2024: step-up 20 cm 0.187, 30 cm 0.321, lunge
+   * 0.471; squat to 60 degrees 0.224, full 0.428, on one leg 0.580.
    */
   @ParameterizedTest
   @CsvSource({
-    "low-step-up, high-step-up", "high-step-up, forward-lunge", "partial-squat, bodyweight-squat",
-    "bodyweight-squat, single-leg-squat-to-chair", "rear-foot-raised-split-squat, forward-lunge",
-    "dumbbell-partial-squat, dumbbell-squat", "low-step-up, squat-jump", "high-step-up, squat-jump"
+    "low-step-up, high-step-up",
+    "high-step-up, forward-lunge",
+    "partial-squat, bodyweight-squat",
+    "bodyweight-squat, single-leg-squat-to-chair",
+    "rear-foot-raised-split-squat, forward-lunge",
+    "dumbbell-partial-squat, dumbbell-squat",
+    "low-step-up, squat-jump",
+    "high-step-up, squat-jump"
   })
   void kneeDemandFollowsThePatellarTendonLoad(String lower, String higher) {
     assertThat(knee(lower)).isLessThanOrEqualTo(knee(higher));
   }
 
-  /** Tier 1 of Scattone Silva 2024 (at most 0.33) is the default for sore knees; tier 2 needs a limit of its own. */
+  /**
+   * Tier 1 of Scattone Silva 2024 (at most 0.33) is the default for sore knees; tier 2 needs a
+   * limit of its own.
+   */
   @Test
   void soreKneesAllowTheFirstTierAndNotTheSecond() {
     assertThat(Stream.of("low-step-up", "step-down-tap", "partial-squat", "dumbbell-partial-squat"))
         .allMatch(id -> isForSoreKnees(exercise(id)));
-    assertThat(Stream.of("bodyweight-squat", "forward-lunge", "rear-foot-raised-split-squat", "single-leg-squat-to-chair"))
+    assertThat(
+            Stream.of(
+                "bodyweight-squat",
+                "forward-lunge",
+                "rear-foot-raised-split-squat",
+                "single-leg-squat-to-chair"))
         .noneMatch(id -> isForSoreKnees(exercise(id)));
     assertThat(knee("partial-squat")).isLessThan(knee("bodyweight-squat"));
     assertThat(knee("low-step-up")).isLessThan(knee("forward-lunge"));
   }
 
-  /** Jumps load the tendon more than any step-up up to 30 cm: Scattone Silva 2024 (0.563 to 0.711 against 0.321). */
+  /**
+   * Jumps load the tendon more than any step-up up to 30 cm: Scattone Silva 2024 (0.563 to 0.711
+   * against 0.321).
+   */
   @Test
   void jumpsAreNeverForSoreKnees() {
-    List<Exercise> jumps = CATALOGUE.exercises().values().stream().filter(e -> e.traits().contains("jump")).toList();
-    assertThat(jumps).isNotEmpty().allMatch(exercise -> exercise.demandOn(Joint.KNEE) == 3).noneMatch(e -> isForSoreKnees(e));
+    List<Exercise> jumps =
+        CATALOGUE.exercises().values().stream().filter(e -> e.traits().contains("jump")).toList();
+    assertThat(jumps)
+        .isNotEmpty()
+        .allMatch(exercise -> exercise.demandOn(Joint.KNEE) == 3)
+        .noneMatch(e -> isForSoreKnees(e));
     assertThat(main("step")).allMatch(exercise -> exercise.demandOn(Joint.KNEE) < 3);
   }
 
-  /** Wall squats load the joint most from 60 to 90 degrees; 0 to 50 degrees is the safe arc: Escamilla 2009. */
+  /**
+   * Wall squats load the joint most from 60 to 90 degrees; 0 to 50 degrees is the safe arc:
+   * Escamilla 2009.
+   */
   @Test
   void wallSquatsAreForSoreKneesOnlyHigh() {
     assertThat(isForSoreKnees(exercise("wall-sit"))).isFalse();
@@ -93,7 +117,10 @@ class PublishedRankingsTest {
   void squatsLungesAndStepsAreDeepOrEasyOnTheKnee() {
     assertThat(main("squat", "lunge", "step"))
         .allSatisfy(
-            e -> assertThat(e.demandOn(Joint.KNEE) >= 2).as(e.id()).isEqualTo(e.traits().contains("deep-knee-flexion")));
+            e ->
+                assertThat(e.demandOn(Joint.KNEE) >= 2)
+                    .as(e.id())
+                    .isEqualTo(e.traits().contains("deep-knee-flexion")));
   }
 
   /** A side lunge loads the joint more than a forward one at 80 to 90 degrees: Escamilla 2008. */
@@ -103,7 +130,10 @@ class PublishedRankingsTest {
     assertThat(isForSoreKnees(exercise("lateral-lunge"))).isFalse();
   }
 
-  /** Knee extension is kind between 90 and 45 degrees, and harder than a squat from 30 to 0: Powers 2014. */
+  /**
+   * Knee extension is kind between 90 and 45 degrees, and harder than a squat from 30 to 0: Powers
+   * 2014.
+   */
   @Test
   void legExtensionIsFlaggedWhenItLocksTheKnee() {
     Exercise full = exercise("ankle-weight-leg-extension");
@@ -115,33 +145,49 @@ class PublishedRankingsTest {
     assertThat(arc.demandOn(Joint.KNEE)).isLessThan(full.demandOn(Joint.KNEE));
   }
 
-  /** No loaded bending of the knee, so low by mechanics (reasoning; a straight-leg raise has 0.5 body weights, secondary). */
+  /**
+   * No loaded bending of the knee, so low by mechanics (reasoning; a straight-leg raise has 0.5
+   * body weights, secondary).
+   */
   @Test
   void bridgesHingesAndSideLyingWorkAreEasyOnTheKnee() {
     Set<Position> onTheKneecap = Set.of(Position.KNEELING, Position.QUADRUPED);
     assertThat(main("bridge", "hinge", "abduction", "adduction"))
         .filteredOn(exercise -> !onTheKneecap.contains(exercise.position()))
-        .allSatisfy(exercise -> assertThat(exercise.demandOn(Joint.KNEE)).as(exercise.id()).isLessThanOrEqualTo(1));
+        .allSatisfy(
+            exercise ->
+                assertThat(exercise.demandOn(Joint.KNEE)).as(exercise.id()).isLessThanOrEqualTo(1));
   }
 
-  /** Distefano 2009: gluteus medius 81 in side-lying abduction, above all others; gluteus maximus only 39 (from memory). */
+  /**
+   * Distefano 2009: gluteus medius 81 in side-lying abduction, above all others; gluteus maximus
+   * only 39 (from memory).
+   */
   @Test
   void sideLyingAbductionIsForTheAbductors() {
     assertThat(main("abduction"))
         .filteredOn(exercise -> exercise.position() == Position.SIDE_LYING)
         .isNotEmpty()
-        .allSatisfy(e -> assertThat(e.primary()).as(e.id()).contains(ABDUCTORS).doesNotContain(GLUTES));
+        .allSatisfy(
+            e -> assertThat(e.primary()).as(e.id()).contains(ABDUCTORS).doesNotContain(GLUTES));
   }
 
-  /** Distefano 2009: gluteus medius in the single-limb squat 64 and deadlift 59, the lunge 48, all below abduction. */
+  /**
+   * Distefano 2009: gluteus medius in the single-limb squat 64 and deadlift 59, the lunge 48, all
+   * below abduction.
+   */
   @Test
   void standingOnOneLegHelpsTheAbductors() {
-    for (String id : List.of("single-leg-squat-to-chair", "dumbbell-single-leg-deadlift", "forward-lunge")) {
+    for (String id :
+        List.of("single-leg-squat-to-chair", "dumbbell-single-leg-deadlift", "forward-lunge")) {
       assertThat(exercise(id).secondary()).as(id).contains(ABDUCTORS);
     }
   }
 
-  /** MacAskill 2014: gluteus maximus 101 in prone hip extension against 38 side-lying; gluteus medius 63 in step-ups. */
+  /**
+   * MacAskill 2014: gluteus maximus 101 in prone hip extension against 38 side-lying; gluteus
+   * medius 63 in step-ups.
+   */
   @Test
   void proneHipExtensionIsForTheGluteusMaximus() {
     assertThat(main("hip-extension"))
@@ -151,16 +197,26 @@ class PublishedRankingsTest {
     assertThat(main("step")).allMatch(exercise -> trains(exercise, ABDUCTORS));
   }
 
-  /** Serner 2014: adductor longus 108 in ball squeeze and Copenhagen, 64 side-lying; gluteus medius and abdominals 5 to 48. */
+  /**
+   * Serner 2014: adductor longus 108 in ball squeeze and Copenhagen, 64 side-lying; gluteus medius
+   * and abdominals 5 to 48.
+   */
   @Test
   void adductionIsForTheAdductors() {
     assertThat(main("adduction"))
         .isNotEmpty()
         .allSatisfy(
-            e -> assertThat(e.primary()).as(e.id()).contains("hip-adductors").doesNotContain(ABDUCTORS, "abdominals"));
+            e ->
+                assertThat(e.primary())
+                    .as(e.id())
+                    .contains("hip-adductors")
+                    .doesNotContain(ABDUCTORS, "abdominals"));
   }
 
-  /** Contreras 2015: biceps femoris 14.9 in the back squat against 40.8 in the hip thrust; vastus lateralis 110. */
+  /**
+   * Contreras 2015: biceps femoris 14.9 in the back squat against 40.8 in the hip thrust; vastus
+   * lateralis 110.
+   */
   @Test
   void squatsAreForTheQuadricepsAndNotForTheHamstrings() {
     assertThat(main("squat"))
@@ -168,11 +224,19 @@ class PublishedRankingsTest {
         .allSatisfy(e -> assertThat(e.secondary()).as(e.id()).contains(GLUTES));
   }
 
-  /** Contreras 2015: gluteus maximus 69.5 and 86.8 in the hip thrust against 29.4 and 45.4 in the back squat. */
+  /**
+   * Contreras 2015: gluteus maximus 69.5 and 86.8 in the hip thrust against 29.4 and 45.4 in the
+   * back squat.
+   */
   @Test
   void bridgesAreForTheGluteusMaximus() {
     assertThat(main("bridge")).allSatisfy(e -> assertThat(trains(e, GLUTES)).as(e.id()).isTrue());
-    for (String id : List.of("glute-bridge", "dumbbell-glute-bridge", "chair-hip-thrust", "dumbbell-chair-hip-thrust")) {
+    for (String id :
+        List.of(
+            "glute-bridge",
+            "dumbbell-glute-bridge",
+            "chair-hip-thrust",
+            "dumbbell-chair-hip-thrust")) {
       assertThat(exercise(id).primary()).as(id).containsExactly(GLUTES);
       assertThat(exercise(id).secondary()).as(id).contains(HAMS);
     }
@@ -180,7 +244,15 @@ class PublishedRankingsTest {
 
   /** Neto 2020: gluteus maximus very high (above 60) in step-ups, split squats and lunges. */
   @ParameterizedTest
-  @ValueSource(strings = {"low-step-up", "lateral-step-up", "high-step-up", "split-squat", "forward-lunge", "reverse-lunge"})
+  @ValueSource(
+      strings = {
+        "low-step-up",
+        "lateral-step-up",
+        "high-step-up",
+        "split-squat",
+        "forward-lunge",
+        "reverse-lunge"
+      })
   void stepsAndLungesAreForQuadricepsAndGluteusMaximus(String id) {
     assertThat(exercise(id).primary()).contains(QUADS, GLUTES);
   }
@@ -195,27 +267,38 @@ class PublishedRankingsTest {
   /** Llurda-Almuzara 2021: leg curls lead the long head of biceps femoris (above 60). */
   @Test
   void legCurlsAreForTheHamstrings() {
-    assertThat(main("knee-flexion")).isNotEmpty().allMatch(exercise -> exercise.primary().contains(HAMS));
+    assertThat(main("knee-flexion"))
+        .isNotEmpty()
+        .allMatch(exercise -> exercise.primary().contains(HAMS));
   }
 
   /** McAllister 2014: Romanian deadlifts lead hamstring activity (direction from memory). */
   @Test
   void romanianDeadliftsAndGoodMorningsAreForTheHamstrings() {
     assertThat(main("hinge"))
-        .filteredOn(exercise -> exercise.id().contains("romanian") || exercise.id().contains("good-morning"))
+        .filteredOn(
+            exercise ->
+                exercise.id().contains("romanian") || exercise.id().contains("good-morning"))
         .hasSizeGreaterThan(3)
         .allSatisfy(e -> assertThat(e.primary()).as(e.id()).contains(HAMS))
         .allSatisfy(e -> assertThat(e.secondary()).as(e.id()).contains(GLUTES, "lower-back"));
   }
 
-  /** Prime movers by joint action: Neumann, Kinesiology of the Musculoskeletal System, 3rd ed. (from memory). */
+  /**
+   * Prime movers by joint action: Neumann, Kinesiology of the Musculoskeletal System, 3rd ed. (from
+   * memory).
+   */
   @ParameterizedTest
   @CsvSource({
-    "knee-extension, quadriceps", "knee-flexion, hamstrings", "abduction, hip-abductors", "adduction, hip-adductors",
-    "plantarflexion, calves", "dorsiflexion, shins", "elbow-extension, triceps", "hip-flexion, hip-flexors"
+    "knee-extension, quadriceps", "knee-flexion, hamstrings", "abduction, hip-abductors",
+        "adduction, hip-adductors",
+    "plantarflexion, calves", "dorsiflexion, shins", "elbow-extension, triceps",
+        "hip-flexion, hip-flexors"
   })
   void singleJointWorkTrainsItsPrimeMoverFirst(String pattern, String muscle) {
-    assertThat(main(pattern)).isNotEmpty().allSatisfy(e -> assertThat(e.primary()).as(e.id()).contains(muscle));
+    assertThat(main(pattern))
+        .isNotEmpty()
+        .allSatisfy(e -> assertThat(e.primary()).as(e.id()).contains(muscle));
   }
 
   /** A static hold of 10 to 30 s: Garber 2011. */
@@ -225,7 +308,9 @@ class PublishedRankingsTest {
         .allSatisfy(
             stretch -> {
               int sides = stretch.isUnilateral() ? 2 : 1;
-              assertThat(stretch.seconds().orElseThrow() / sides).as(stretch.id()).isBetween(10, 30);
+              assertThat(stretch.seconds().orElseThrow() / sides)
+                  .as(stretch.id())
+                  .isBetween(10, 30);
             });
   }
 }

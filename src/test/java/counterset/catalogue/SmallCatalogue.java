@@ -37,10 +37,14 @@ final class SmallCatalogue {
             [{"id": "sore-knees", "name": "Sore knees", "maxDemand": {"knee": 1}, "avoidTraits": ["jump"],
               "avoidPositions": [], "caution": "Be gentle.", "source": "Common practice, no source"}]
             """)
-        .with("exercises/squats.json", "[" + exercise("squat", "") + ",\n" + exercise("wide-squat", "") + "]");
+        .with(
+            "exercises/squats.json",
+            "[" + exercise("squat", "") + ",\n" + exercise("wide-squat", "") + "]");
   }
 
-  /** A main exercise with further or changed properties, written as JSON with a comma before each. */
+  /**
+   * A main exercise with further or changed properties, written as JSON with a comma before each.
+   */
   static String exercise(String id, String more) {
     String json =
         """

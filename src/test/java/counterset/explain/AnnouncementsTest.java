@@ -42,10 +42,13 @@ class AnnouncementsTest {
     List<Announcement> rests = of(plan, IntervalKind.REST);
     assertThat(rests).hasSize(7);
     assertThat(rests).allMatch(rest -> rest.sentences().get(0).equals("Rest."));
-    assertThat(rests).allMatch(rest -> rest.text().endsWith("Last five seconds: five, four, three, two, one."));
-    assertThat(rests.get(3).text()).contains("Put down the heavy dumbbell and strap on ankle weights.");
+    assertThat(rests)
+        .allMatch(rest -> rest.text().endsWith("Last five seconds: five, four, three, two, one."));
+    assertThat(rests.get(3).text())
+        .contains("Put down the heavy dumbbell and strap on ankle weights.");
     assertThat(rests.get(5).text())
-        .contains("Down on the mat, on your side. Next: Ankle-weight side-lying leg raise with ankle weights,")
+        .contains(
+            "Down on the mat, on your side. Next: Ankle-weight side-lying leg raise with ankle weights,")
         .contains("left side, then right side.");
     assertThat(rests.get(6).text()).contains("Last superset: ");
   }
@@ -56,14 +59,16 @@ class AnnouncementsTest {
     assertThat(work.get(0).text())
         .startsWith("Goblet squat. ")
         .endsWith("Then straight into Dumbbell Romanian deadlift, no rest.");
-    assertThat(work.get(1).text()).startsWith("Take up a second dumbbell. Dumbbell Romanian deadlift.");
+    assertThat(work.get(1).text())
+        .startsWith("Take up a second dumbbell. Dumbbell Romanian deadlift.");
     Announcement left = work.get(2);
     assertThat(left.interval().side()).contains(Side.LEFT);
     assertThat(left.text())
         .startsWith("Suitcase deadlift, left side.")
         .endsWith("Then straight into the right side, no rest.");
     assertThat(work.get(3).text()).startsWith("Right side, same again.").endsWith("Then rest.");
-    assertThat(work.get(15).text()).endsWith("This is the last one. That is the session. Well done.");
+    assertThat(work.get(15).text())
+        .endsWith("This is the last one. That is the session. Well done.");
   }
 
   @Test
@@ -84,19 +89,32 @@ class AnnouncementsTest {
                 + " then 30 seconds of rest.");
     Announcement broken = Announcements.of(Plans.broken(), Plans.CATALOGUE).get(1);
     assertThat(broken.text())
-        .contains("stop if anything hurts sharply.", "First superset next: Goblet squat with one heavy dumbbell");
+        .contains(
+            "stop if anything hurts sharply.",
+            "First superset next: Goblet squat with one heavy dumbbell");
   }
 
   @Test
   void thePlaceOfTheFirstExerciseIsKnownWithoutAWarmUp() {
     Plan plan =
         Plans.score(
-            Plans.problem("Short", 4, new Intervals(20, 0, 45, 0, 30, 0, 1, 1), Set.of(), List.of(), "quadriceps"),
-            new SolverNote(1, "none", "test", 0, true), List.of(), List.of(), "bodyweight-squat", "glute-bridge");
+            Plans.problem(
+                "Short",
+                4,
+                new Intervals(20, 0, 45, 0, 30, 0, 1, 1),
+                Set.of(),
+                List.of(),
+                "quadriceps"),
+            new SolverNote(1, "none", "test", 0, true),
+            List.of(),
+            List.of(),
+            "bodyweight-squat",
+            "glute-bridge");
     List<Announcement> said = Announcements.of(plan, Plans.CATALOGUE);
     assertThat(said.get(0).text())
         .contains("2 exercises: 45 seconds of work", "First straight set next: Bodyweight squat.");
-    assertThat(said.get(2).text()).startsWith("Rest. Down to the floor. Last straight set: Glute bridge.");
+    assertThat(said.get(2).text())
+        .startsWith("Rest. Down to the floor. Last straight set: Glute bridge.");
   }
 
   private static List<Announcement> of(Plan plan, IntervalKind kind) {

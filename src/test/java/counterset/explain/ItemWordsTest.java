@@ -76,17 +76,34 @@ class ItemWordsTest {
     Exercise goblet = Plans.CATALOGUE.exercises().get("goblet-squat");
     Problem problem = problem(Plans.owned("dumbbell", 2, 6.0, 10.0), Plans.owned("mat", 1));
     HandlingWords words = new HandlingWords(problem, Plans.CATALOGUE);
-    assertThat(words.sentences(Changes.of(goblet, "floor-press", List.of(dumbbells(1, Load.HEAVY)),
-            List.of(dumbbells(2, Load.HEAVY)))))
+    assertThat(
+            words.sentences(
+                Changes.of(
+                    goblet,
+                    "floor-press",
+                    List.of(dumbbells(1, Load.HEAVY)),
+                    List.of(dumbbells(2, Load.HEAVY)))))
         .containsExactly("Take up a second dumbbell.", "Down on the mat.");
-    assertThat(words.sentences(Changes.of(goblet, "goblet-squat", List.of(dumbbells(2, Load.HEAVY)),
-            List.of(dumbbells(1, Load.MEDIUM)))))
+    assertThat(
+            words.sentences(
+                Changes.of(
+                    goblet,
+                    "goblet-squat",
+                    List.of(dumbbells(2, Load.HEAVY)),
+                    List.of(dumbbells(1, Load.MEDIUM)))))
         .containsExactly("Put down one of the two heavy dumbbells.");
-    assertThat(words.sentences(Changes.of(goblet, "hip-hinge", List.of(dumbbells(2, Load.HEAVY)),
-            List.of(dumbbells(2, Load.MEDIUM), item("ankle-weights")))))
+    assertThat(
+            words.sentences(
+                Changes.of(
+                    goblet,
+                    "hip-hinge",
+                    List.of(dumbbells(2, Load.HEAVY)),
+                    List.of(dumbbells(2, Load.MEDIUM), item("ankle-weights")))))
         .containsExactly("Keep the same two dumbbells and strap on ankle weights.");
     List<Item> all = List.of(dumbbells(2, Load.HEAVY), item("ankle-weights"), item("chair"));
-    assertThat(words.sentences(Changes.of(goblet, "hip-hinge", all, List.of(dumbbells(1, Load.LIGHT)))))
+    assertThat(
+            words.sentences(
+                Changes.of(goblet, "hip-hinge", all, List.of(dumbbells(1, Load.LIGHT)))))
         .containsExactly(
             "Put down the two heavy dumbbells, take off the ankle weights, clear away the chair and take up one light"
                 + " dumbbell.");

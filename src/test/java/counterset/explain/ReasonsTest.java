@@ -35,10 +35,12 @@ class ReasonsTest {
   @Test
   void onlyMusclesThatRestAreSaidToRest() {
     KindWords kinds = new KindWords(Plans.CATALOGUE);
-    assertThat(kinds.sentence(superset("goblet-squat bent-over-row"))).endsWith(": one rests while the other works.");
+    assertThat(kinds.sentence(superset("goblet-squat bent-over-row")))
+        .endsWith(": one rests while the other works.");
     assertThat(kinds.sentence(superset("split-squat hip-hinge")))
         .endsWith(": the main work changes over, the helpers stay busy.");
-    assertThat(kinds.sentence(superset("clam clam"))).endsWith(": one side rests while the other works.");
+    assertThat(kinds.sentence(superset("clam clam")))
+        .endsWith(": one side rests while the other works.");
   }
 
   @Test
@@ -47,9 +49,13 @@ class ReasonsTest {
     Reasons reasons = new Reasons(plan, Plans.CATALOGUE);
     List<Superset> supersets = plan.session().supersets();
     assertThat(reasons.of(supersets.get(4)))
-        .contains("Trains directly: quadriceps and hamstrings.", "The ankle weights stay in use throughout.");
-    assertThat(reasons.of(supersets.get(6))).contains("The ankle weights stay in use throughout, as before it.");
-    assertThat(new Reasons(Plans.broken(), Plans.CATALOGUE).of(new Superset(3, List.of()))).isEmpty();
+        .contains(
+            "Trains directly: quadriceps and hamstrings.",
+            "The ankle weights stay in use throughout.");
+    assertThat(reasons.of(supersets.get(6)))
+        .contains("The ankle weights stay in use throughout, as before it.");
+    assertThat(new Reasons(Plans.broken(), Plans.CATALOGUE).of(new Superset(3, List.of())))
+        .isEmpty();
   }
 
   @Test
@@ -57,11 +63,13 @@ class ReasonsTest {
     assertThat(FetchLine.of(Plans.legs()))
         .containsExactly(
             new FetchLine("two dumbbells (heavy, 10 kg)", "supersets 1-4", "within reach"),
-            new FetchLine("ankle weights", "supersets 5-8", "within reach, strapped on before superset 5"),
+            new FetchLine(
+                "ankle weights", "supersets 5-8", "within reach, strapped on before superset 5"),
             new FetchLine("a mat", "supersets 7-8", "laid out before the start"));
   }
 
   private static Superset superset(String ids) {
-    return new Superset(1, Arrays.stream(ids.split(" ")).map(Plans.CATALOGUE.exercises()::get).toList());
+    return new Superset(
+        1, Arrays.stream(ids.split(" ")).map(Plans.CATALOGUE.exercises()::get).toList());
   }
 }

@@ -32,7 +32,9 @@ class ScoreWordsTest {
   private static void lines(Plan plan) {
     for (Match match : plan.matches()) {
       String line = FaultWords.of(match, plan, Plans.CATALOGUE);
-      assertThat(line).matches("[A-Z0-9].*\\.").doesNotContain("null", "Optional", "  ", ": .", "\n");
+      assertThat(line)
+          .matches("[A-Z0-9].*\\.")
+          .doesNotContain("null", "Optional", "  ", ": .", "\n");
     }
   }
 
@@ -44,7 +46,9 @@ class ScoreWordsTest {
     assertThat(ScoreWords.of(line, plan)).matches("[A-Z][^:]+: .+: [-+]?[0-9]+");
     boolean mendable = constraint.level() != Level.SOFT;
     assertThat(Remedies.of(constraint).isEmpty()).isEqualTo(!mendable);
-    Match match = new Match(constraint.id(), 1, -1, List.of(new At(1, 0), new At(1, 1)), Optional.of("quadriceps"));
+    Match match =
+        new Match(
+            constraint.id(), 1, -1, List.of(new At(1, 0), new At(1, 1)), Optional.of("quadriceps"));
     assertThat(FaultWords.isFault(match)).isEqualTo(mendable);
     assertThat(FaultWords.of(match, plan, Plans.CATALOGUE)).isNotBlank();
   }
@@ -54,7 +58,9 @@ class ScoreWordsTest {
     Plan plan = Plans.legs();
     PlanScore.Line line = plan.score().lines().get(SessionConstraint.EQUIPMENT_CHANGE.ordinal());
     assertThat(ScoreWords.of(line, plan))
-        .isEqualTo("Equipment changes: 10 items taken up or put away: " + ScoreWords.points(-10 * line.weight()));
+        .isEqualTo(
+            "Equipment changes: 10 items taken up or put away: "
+                + ScoreWords.points(-10 * line.weight()));
     assertThat(ScoreWords.points(12)).isEqualTo("+12");
     assertThat(ScoreWords.points(0)).isEqualTo("0");
     assertThatIllegalArgumentException().isThrownBy(() -> ScoreWords.constraint("nonsense"));
@@ -63,7 +69,8 @@ class ScoreWordsTest {
   @Test
   void faultsNameThePlaceTheExercisesTheRuleAndTheRemedy() {
     Plan plan = Plans.broken();
-    List<String> lines = plan.matches().stream().map(match -> FaultWords.of(match, plan, Plans.CATALOGUE)).toList();
+    List<String> lines =
+        plan.matches().stream().map(match -> FaultWords.of(match, plan, Plans.CATALOGUE)).toList();
     assertThat(lines)
         .contains(
             "1A to 1B: 23 s too long for the changeover: Goblet squat to Ankle-weight side-lying leg raise (28 s"

@@ -33,7 +33,9 @@ class JsonFilesTest {
 
   @Test
   void missingFolder() {
-    assertThat(fault(folder.resolve("none/a.json")).message()).contains("Its folder").contains("does not exist either");
+    assertThat(fault(folder.resolve("none/a.json")).message())
+        .contains("Its folder")
+        .contains("does not exist either");
   }
 
   @Test
@@ -51,15 +53,17 @@ class JsonFilesTest {
   void tooLarge() throws IOException {
     Path file = folder.resolve("large.json");
     Files.write(file, new byte[JsonFiles.LARGEST + 1]);
-    assertThat(fault(file).message()).isEqualTo(
-        "The file (8388609 bytes) is larger than 8 MiB and was not read; is it the right one?");
+    assertThat(fault(file).message())
+        .isEqualTo(
+            "The file (8388609 bytes) is larger than 8 MiB and was not read; is it the right one?");
   }
 
   @Test
   void notUtf8() throws IOException {
     Path file = folder.resolve("latin.json");
     Files.write(file, "\"caf\u00e9\"".getBytes(StandardCharsets.ISO_8859_1));
-    assertThat(fault(file).message()).isEqualTo("The file is not UTF-8 text (byte 5); save it as UTF-8.");
+    assertThat(fault(file).message())
+        .isEqualTo("The file is not UTF-8 text (byte 5); save it as UTF-8.");
   }
 
   @ParameterizedTest
@@ -94,13 +98,15 @@ class JsonFilesTest {
 
   @Test
   void absurdNesting() throws IOException {
-    assertThat(fault(file("[".repeat(100_000))).message()).startsWith("The value is nested deeper than 60 levels");
+    assertThat(fault(file("[".repeat(100_000))).message())
+        .startsWith("The value is nested deeper than 60 levels");
     assertThat(fault(file("{\"a\":".repeat(100_000))).message()).contains("nested deeper");
   }
 
   @Test
   void enormousNumber() throws IOException {
-    assertThat(fault(file("1".repeat(5000))).message()).startsWith("This is not valid JSON at column");
+    assertThat(fault(file("1".repeat(5000))).message())
+        .startsWith("This is not valid JSON at column");
   }
 
   private Path file(String text) throws IOException {
@@ -108,7 +114,8 @@ class JsonFilesTest {
   }
 
   private static Violation fault(Path file) {
-    InvalidInputException e = catchThrowableOfType(InvalidInputException.class, () -> JsonFiles.read(file));
+    InvalidInputException e =
+        catchThrowableOfType(InvalidInputException.class, () -> JsonFiles.read(file));
     assertThat(e.violations()).hasSize(1);
     assertThat(e.violations().get(0).file()).isEqualTo(file.toString());
     return e.violations().get(0);

@@ -10,7 +10,8 @@ class JsonTest {
 
   @Test
   void printsTwoSpacesALevel() {
-    String text = "{\"a\":[1,2.5,{\"b\":null}],\"c\":{},\"d\":[],\"e\":\"\u00e9\\n\",\"f\":true,\"g\":12345678901234567890}";
+    String text =
+        "{\"a\":[1,2.5,{\"b\":null}],\"c\":{},\"d\":[],\"e\":\"\u00e9\\n\",\"f\":true,\"g\":12345678901234567890}";
     String pretty = Json.pretty(JsonDocument.parse("x", text).tree());
     assertThat(pretty)
         .isEqualTo(
@@ -46,15 +47,18 @@ class JsonTest {
 
   @Test
   void violationIsOneLine() {
-    assertThat(new Violation("a.json", "/b", OptionalInt.of(3), "No.")).hasToString("a.json:3 /b: No.");
+    assertThat(new Violation("a.json", "/b", OptionalInt.of(3), "No."))
+        .hasToString("a.json:3 /b: No.");
     assertThat(Violation.of("a.json", "No.")).hasToString("a.json: No.");
-    assertThat(new InvalidInputException(List.of(Violation.of("a", "No."), Violation.of("b", "No."))))
+    assertThat(
+            new InvalidInputException(List.of(Violation.of("a", "No."), Violation.of("b", "No."))))
         .hasMessage("a: No.\nb: No.");
   }
 
   @Test
   void nearestWords() {
-    List<String> known = List.of("minutes", "hamstrings", "goblet-squat", "split-squat", "hips", "lips");
+    List<String> known =
+        List.of("minutes", "hamstrings", "goblet-squat", "split-squat", "hips", "lips");
     assertThat(Nearest.to("minuets", known)).hasValue("minutes");
     assertThat(Nearest.to("HAMSTRINGS", known)).hasValue("hamstrings");
     assertThat(Nearest.to("squat", known)).hasValue("split-squat");
@@ -74,7 +78,9 @@ class JsonTest {
 
   @Test
   void cursorTurnsWrongTypesIntoFaultsAndGoesOn() {
-    Faults faults = new Faults(JsonDocument.parse("x", "{\"a\": 1.5,\n\"b\": \"t\",\n\"c\": {},\n\"d\": 20.0}"));
+    Faults faults =
+        new Faults(
+            JsonDocument.parse("x", "{\"a\": 1.5,\n\"b\": \"t\",\n\"c\": {},\n\"d\": 20.0}"));
     Cursor cursor = Cursor.at(faults, "");
     assertThat(cursor.field("b").integer()).isEmpty();
     assertThat(cursor.field("a").integer()).isEmpty();

@@ -59,7 +59,9 @@ class SchemasTest {
 
   @Test
   void anUnknownPropertyFarFromAllIsToldTheKnownOnes() {
-    assertThat(problem("{\"problem\": 1, \"minutes\": 20, \"targets\": [{\"muscle\": \"chest\", \"qqqqq\": 1}]}"))
+    assertThat(
+            problem(
+                "{\"problem\": 1, \"minutes\": 20, \"targets\": [{\"muscle\": \"chest\", \"qqqqq\": 1}]}"))
         .containsExactly(
             "p.json:1 /targets/0/qqqqq: The property (qqqqq) is not known here. Known: muscle, emphasis, minSets.");
   }
@@ -72,14 +74,17 @@ class SchemasTest {
 
   @Test
   void numbersOutOfAllBounds() {
-    assertThat(problem("{\"problem\": 1, \"minutes\": 1e400, \"targets\": [\"lower\"], \"seed\": 9999999999999999999}"))
+    assertThat(
+            problem(
+                "{\"problem\": 1, \"minutes\": 1e400, \"targets\": [\"lower\"], \"seed\": 9999999999999999999}"))
         .allMatch(line -> line.contains("/minutes") || line.contains("/seed"))
         .hasSizeGreaterThanOrEqualTo(2);
   }
 
   @Test
   void partOfADocument() {
-    JsonDocument plan = JsonDocument.parse("plan.json", "{\"plan\": 1,\n\"problem\": {\"problem\": 1}}");
+    JsonDocument plan =
+        JsonDocument.parse("plan.json", "{\"plan\": 1,\n\"problem\": {\"problem\": 1}}");
     assertThat(Schemas.validate(plan, "/problem", "problem"))
         .extracting(Violation::toString)
         .containsExactly(
@@ -92,22 +97,31 @@ class SchemasTest {
   void schemasAreThemselvesValidAndClosed(String name) {
     JsonDocument schema = JsonDocument.parse(name, Schemas.text(name));
     SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-    assertThat(registry.getSchema(SchemaLocation.of(DialectId.DRAFT_2020_12)).validate(schema.tree())).isEmpty();
+    assertThat(
+            registry.getSchema(SchemaLocation.of(DialectId.DRAFT_2020_12)).validate(schema.tree()))
+        .isEmpty();
     assertThat(schema.tree().get("title").asText()).isNotEmpty();
-    schema.tree().findParents("properties")
-        .forEach(object -> assertThat(object.has("additionalProperties")).as(object.toString()).isTrue());
+    schema
+        .tree()
+        .findParents("properties")
+        .forEach(
+            object ->
+                assertThat(object.has("additionalProperties")).as(object.toString()).isTrue());
   }
 
   @Test
   void namesListEverySchema() {
     assertThat(Schemas.names())
-        .containsExactly("muscles", "equipment", "limitations", "traits", "exercises", "problem", "plan");
+        .containsExactly(
+            "muscles", "equipment", "limitations", "traits", "exercises", "problem", "plan");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Schemas.text("problems"))
         .withMessage("The schema (problems) is not known. Maybe \"problem\"?");
   }
 
   private static List<String> problem(String text) {
-    return Schemas.validate(JsonDocument.parse("p.json", text), "problem").stream().map(Violation::toString).toList();
+    return Schemas.validate(JsonDocument.parse("p.json", text), "problem").stream()
+        .map(Violation::toString)
+        .toList();
   }
 }

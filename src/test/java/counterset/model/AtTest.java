@@ -21,7 +21,10 @@ class AtTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "A", "3", "0A", "03A", "3D", "3AB", "A3", "1000A", "-1A", "3 A", "3A.", "\u0661A"})
+  @ValueSource(
+      strings = {
+        "", "A", "3", "0A", "03A", "3D", "3AB", "A3", "1000A", "-1A", "3 A", "3A.", "\u0661A"
+      })
   void anythingElseIsNoPlace(String text) {
     assertThat(At.parse(text)).isEmpty();
   }
@@ -37,6 +40,8 @@ class AtTest {
   @Test
   void placesAreInTheOrderOfTheSession() {
     List<At> places = List.of(new At(10, 0), new At(2, 1), new At(2, 0), new At(1, 2));
-    assertThat(places.stream().sorted()).extracting(At::toString).containsExactly("1C", "2A", "2B", "10A");
+    assertThat(places.stream().sorted())
+        .extracting(At::toString)
+        .containsExactly("1C", "2A", "2B", "10A");
   }
 }

@@ -16,10 +16,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ModelRulesTest {
 
   private final Exercise variant =
-      exercise("goblet-squat").withVariantOf("squat").withFamily("squats").withPattern("bend").build();
+      exercise("goblet-squat")
+          .withVariantOf("squat")
+          .withFamily("squats")
+          .withPattern("bend")
+          .build();
 
   @ParameterizedTest
-  @CsvSource({"goblet-squat, true", "squat, true", "squats, true", "bend, true", "quadriceps, false", "goblet, false"})
+  @CsvSource({
+    "goblet-squat, true",
+    "squat, true",
+    "squats, true",
+    "bend, true",
+    "quadriceps, false",
+    "goblet, false"
+  })
   void aListNamesExercisesVariantsFamiliesAndPatterns(String name, boolean named) {
     assertThat(Problem.names(Set.of("lunge", name), variant)).isEqualTo(named);
   }
@@ -32,23 +43,33 @@ class ModelRulesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "dumbbell, 1, HEAVY, true", "dumbbell, 2, LIGHT, true", "dumbbell, 3, HEAVY, false", "dumbbell, 1, MEDIUM, false",
-    "kettlebell, 1, HEAVY, false", "dumbbell, 2, , true", "dumbbell, 3, , false"
+    "dumbbell, 1, HEAVY, true",
+    "dumbbell, 2, LIGHT, true",
+    "dumbbell, 3, HEAVY, false",
+    "dumbbell, 1, MEDIUM, false",
+    "kettlebell, 1, HEAVY, false",
+    "dumbbell, 2, , true",
+    "dumbbell, 3, , false"
   })
-  void ownedEquipmentServesByIdCountAndLoad(String equipment, int count, Load load, boolean serves) {
+  void ownedEquipmentServesByIdCountAndLoad(
+      String equipment, int count, Load load, boolean serves) {
     Owned owned = new Owned("dumbbell", 2, List.of(), EnumSet.of(Load.LIGHT, Load.HEAVY));
-    assertThat(owned.serves(new Need(equipment, count, Optional.ofNullable(load)))).isEqualTo(serves);
+    assertThat(owned.serves(new Need(equipment, count, Optional.ofNullable(load))))
+        .isEqualTo(serves);
   }
 
   @Test
   void massesAreSorted() {
-    assertThat(new Owned("dumbbell", 1, List.of(10.0, 6.0), EnumSet.allOf(Load.class)).kg()).containsExactly(6.0, 10.0);
+    assertThat(new Owned("dumbbell", 1, List.of(10.0, 6.0), EnumSet.allOf(Load.class)).kg())
+        .containsExactly(6.0, 10.0);
   }
 
   @Test
   void aLimitationAllowsUpToItsDemand() {
     Limitation knees = Trade.of().limitations().get("sore-knees");
-    assertThat(knees.allows(exercise("x").withDemand(Joint.KNEE, 1).withDemand(Joint.HIP, 3).build())).isTrue();
+    assertThat(
+            knees.allows(exercise("x").withDemand(Joint.KNEE, 1).withDemand(Joint.HIP, 3).build()))
+        .isTrue();
     assertThat(knees.allows(exercise("x").withDemand(Joint.KNEE, 2).build())).isFalse();
     assertThat(knees.allows(exercise("x").withTraits("jump").build())).isFalse();
     Limitation floor = Trade.of().limitations().get("no-floor");
@@ -75,7 +96,8 @@ class ModelRulesTest {
 
   @Test
   void impossibleValuesAreRefused() {
-    assertThatIllegalArgumentException().isThrownBy(() -> new Need("dumbbell", 0, Optional.empty()));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Need("dumbbell", 0, Optional.empty()));
     assertThatIllegalArgumentException().isThrownBy(() -> owned(0));
     assertThatIllegalArgumentException().isThrownBy(() -> new Target("chest", 0, 0));
     assertThatIllegalArgumentException().isThrownBy(() -> new Target("chest", 1, -1));

@@ -10,15 +10,20 @@ import counterset.fixture.Trade;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Worked examples by joint action: Neumann, Kinesiology of the Musculoskeletal System, 3rd ed. (from memory). */
+/**
+ * Worked examples by joint action: Neumann, Kinesiology of the Musculoskeletal System, 3rd ed.
+ * (from memory).
+ */
 class OppositesTest {
 
   private final Opposites opposites = new Opposites(Trade.of());
 
   private final Exercise extension = move("leg-extension", "knee-extension", "quadriceps");
   private final Exercise curl = move("leg-curl", "knee-flexion", "hamstrings");
-  private final Exercise squat = builder("squat", "squat", "quadriceps").withSecondary("gluteus-maximus").build();
-  private final Exercise bridge = builder("bridge", "bridge", "gluteus-maximus").withSecondary("hamstrings").build();
+  private final Exercise squat =
+      builder("squat", "squat", "quadriceps").withSecondary("gluteus-maximus").build();
+  private final Exercise bridge =
+      builder("bridge", "bridge", "gluteus-maximus").withSecondary("hamstrings").build();
   private final Exercise hinge = move("hinge", "hinge", "hamstrings");
   private final Exercise push = builder("push", "push", "chest").withSecondary("triceps").build();
   private final Exercise row = builder("row", "pull", "upper-back").withSecondary("biceps").build();
@@ -33,17 +38,27 @@ class OppositesTest {
   }
 
   private void assertKind(SupersetKind kind, Exercise first, Exercise second) {
-    assertThat(opposites.kind(first, second)).as("%s with %s", first.id(), second.id()).isEqualTo(kind);
-    assertThat(opposites.kind(second, first)).as("%s with %s", second.id(), first.id()).isEqualTo(kind);
+    assertThat(opposites.kind(first, second))
+        .as("%s with %s", first.id(), second.id())
+        .isEqualTo(kind);
+    assertThat(opposites.kind(second, first))
+        .as("%s with %s", second.id(), first.id())
+        .isEqualTo(kind);
   }
 
   @Test
   void strictAntagonists() {
     assertKind(AGONIST_ANTAGONIST, extension, curl);
     assertKind(AGONIST_ANTAGONIST, abduction, move("adduction", "adduction", "hip-adductors"));
-    assertKind(AGONIST_ANTAGONIST, move("calf-raise", "plantarflexion", "calves"), move("toe-raise", "dorsiflexion", "shins"));
+    assertKind(
+        AGONIST_ANTAGONIST,
+        move("calf-raise", "plantarflexion", "calves"),
+        move("toe-raise", "dorsiflexion", "shins"));
     assertKind(AGONIST_ANTAGONIST, push, row);
-    assertKind(AGONIST_ANTAGONIST, move("curl", "elbow-flexion", "biceps"), move("press-down", "elbow-extension", "triceps"));
+    assertKind(
+        AGONIST_ANTAGONIST,
+        move("curl", "elbow-flexion", "biceps"),
+        move("press-down", "elbow-extension", "triceps"));
   }
 
   @Test
@@ -56,7 +71,8 @@ class OppositesTest {
 
   @Test
   void anExerciseThatHelpsTheOtherIsNoAntagonist() {
-    Exercise curlHelped = builder("helped", "knee-flexion", "hamstrings").withSecondary("quadriceps").build();
+    Exercise curlHelped =
+        builder("helped", "knee-flexion", "hamstrings").withSecondary("quadriceps").build();
     assertKind(OPPOSITE_REGION, extension, curlHelped);
   }
 
@@ -80,7 +96,10 @@ class OppositesTest {
   void theRestIsMixed() {
     assertKind(MIXED, extension, abduction);
     assertKind(MIXED, push, move("twist", "rotation", "obliques"));
-    assertKind(MIXED, move("thruster", "other", "quadriceps", "chest"), move("heel-raise", "plantarflexion", "calves"));
+    assertKind(
+        MIXED,
+        move("thruster", "other", "quadriceps", "chest"),
+        move("heel-raise", "plantarflexion", "calves"));
   }
 
   @Test

@@ -37,16 +37,49 @@ final class Fixture {
               new Equipment("mat", "Mat", EquipmentKind.PLACED, 5, 3, Set.of(), List.of())),
           List.of(limitation("sore-knees"), limitation("sore-wrists")),
           List.of(
-              exercise("goblet-squat", "squat", "squat", Part.MAIN, Sides.BILATERAL, Optional.empty()),
-              exercise("heavy-goblet-squat", "squat", "squat", Part.MAIN, Sides.BILATERAL, Optional.of("goblet-squat")),
+              exercise(
+                  "goblet-squat", "squat", "squat", Part.MAIN, Sides.BILATERAL, Optional.empty()),
+              exercise(
+                  "heavy-goblet-squat",
+                  "squat",
+                  "squat",
+                  Part.MAIN,
+                  Sides.BILATERAL,
+                  Optional.of("goblet-squat")),
               exercise("push-up", "push-up", "push", Part.MAIN, Sides.BILATERAL, Optional.empty()),
-              exercise("split-squat", "split-squat", "lunge", Part.MAIN, Sides.UNILATERAL, Optional.empty()),
-              exercise("march", "march", "march", Part.WARM_UP, Sides.ALTERNATING, Optional.empty()),
-              exercise("arm-circles", "arm-circles", "circle", Part.WARM_UP, Sides.BILATERAL, Optional.empty()),
-              exercise("quad-stretch", "stretch", "stretch", Part.COOL_DOWN, Sides.UNILATERAL, Optional.empty()),
-              exercise("chest-stretch", "stretch", "stretch", Part.COOL_DOWN, Sides.BILATERAL, Optional.empty())));
+              exercise(
+                  "split-squat",
+                  "split-squat",
+                  "lunge",
+                  Part.MAIN,
+                  Sides.UNILATERAL,
+                  Optional.empty()),
+              exercise(
+                  "march", "march", "march", Part.WARM_UP, Sides.ALTERNATING, Optional.empty()),
+              exercise(
+                  "arm-circles",
+                  "arm-circles",
+                  "circle",
+                  Part.WARM_UP,
+                  Sides.BILATERAL,
+                  Optional.empty()),
+              exercise(
+                  "quad-stretch",
+                  "stretch",
+                  "stretch",
+                  Part.COOL_DOWN,
+                  Sides.UNILATERAL,
+                  Optional.empty()),
+              exercise(
+                  "chest-stretch",
+                  "stretch",
+                  "stretch",
+                  Part.COOL_DOWN,
+                  Sides.BILATERAL,
+                  Optional.empty())));
 
-  static final ProblemReader PROBLEMS = new ProblemReader(CATALOGUE, Set.of("floorTrip", "equipmentChange"));
+  static final ProblemReader PROBLEMS =
+      new ProblemReader(CATALOGUE, Set.of("floorTrip", "equipmentChange"));
 
   private Fixture() {}
 
@@ -54,7 +87,10 @@ final class Fixture {
     return PROBLEMS.read(JsonDocument.parse("p.json", text), "");
   }
 
-  /** The faults of a problem with the three required fields and more, each on its own line from the second on. */
+  /**
+   * The faults of a problem with the three required fields and more, each on its own line from the
+   * second on.
+   */
   static List<String> faultsWith(String more) {
     return faults("{\"problem\": 1, \"minutes\": 20, \"targets\": [\"lower\"],\n" + more + "}");
   }
@@ -73,15 +109,42 @@ final class Fixture {
   }
 
   private static Limitation limitation(String id) {
-    return new Limitation(id, id, List.of(), Map.of(Joint.KNEE, 1), Set.of(), Set.of(), "Be gentle.", "none");
+    return new Limitation(
+        id, id, List.of(), Map.of(Joint.KNEE, 1), Set.of(), Set.of(), "Be gentle.", "none");
   }
 
   private static Exercise exercise(
-      String id, String family, String pattern, Part part, Sides sides, Optional<String> variantOf) {
+      String id,
+      String family,
+      String pattern,
+      Part part,
+      Sides sides,
+      Optional<String> variantOf) {
     OptionalInt seconds = part == Part.MAIN ? OptionalInt.empty() : OptionalInt.of(30);
     return new Exercise(
-        id, id, List.of(), part, pattern, family, variantOf, true, 2, 1, Set.of("quadriceps"), Set.of(), sides,
-        Position.STANDING, List.of(), Set.of(), Map.of(), "common-practice", Set.of(), new Met("02052", 2024, 5.0),
-        seconds, "Stand.", List.of("Go."), List.of());
+        id,
+        id,
+        List.of(),
+        part,
+        pattern,
+        family,
+        variantOf,
+        true,
+        2,
+        1,
+        Set.of("quadriceps"),
+        Set.of(),
+        sides,
+        Position.STANDING,
+        List.of(),
+        Set.of(),
+        Map.of(),
+        "common-practice",
+        Set.of(),
+        new Met("02052", 2024, 5.0),
+        seconds,
+        "Stand.",
+        List.of("Go."),
+        List.of());
   }
 }

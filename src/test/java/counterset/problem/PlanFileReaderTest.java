@@ -16,8 +16,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PlanFileReaderTest {
 
-  private static final String PROBLEM = "\"problem\": {\"problem\": 1, \"minutes\": 20, \"targets\": [\"lower\"]}";
-  private static final PlanFileReader READER = new PlanFileReader(Fixture.PROBLEMS, Fixture.CATALOGUE);
+  private static final String PROBLEM =
+      "\"problem\": {\"problem\": 1, \"minutes\": 20, \"targets\": [\"lower\"]}";
+  private static final PlanFileReader READER =
+      new PlanFileReader(Fixture.PROBLEMS, Fixture.CATALOGUE);
 
   @TempDir Path folder;
 
@@ -76,7 +78,12 @@ class PlanFileReaderTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "[]", "5", "{}", "{\"plan\": 2}", "{\"plan\": \"1\"}", "{\"plan\": 1}",
+        "[]",
+        "5",
+        "{}",
+        "{\"plan\": 2}",
+        "{\"plan\": \"1\"}",
+        "{\"plan\": 1}",
         "{\"plan\": 1, \"problem\": 5, \"supersets\": {}, \"timeline\": {}}",
         "{\"plan\": 1, \"problem\": {}, \"supersets\": [5, [], {\"number\": \"x\", \"exercises\": 5}], \"timeline\": [[]]}",
         "{\"plan\": 1, \"supersets\": [{\"exercises\": [5, null, {}]}], \"timeline\": [{\"kind\": \"warm-up\"}]}",
@@ -94,7 +101,8 @@ class PlanFileReaderTest {
 
   private static List<String> faults(String text) {
     InvalidInputException e =
-        catchThrowableOfType(InvalidInputException.class, () -> READER.read(JsonDocument.parse("x", text)));
+        catchThrowableOfType(
+            InvalidInputException.class, () -> READER.read(JsonDocument.parse("x", text)));
     assertThat(e).isNotNull();
     return e.violations().stream().map(Object::toString).toList();
   }

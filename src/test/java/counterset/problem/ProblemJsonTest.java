@@ -44,7 +44,8 @@ class ProblemJsonTest {
 
   @Test
   void whatIsWrittenReadsBackEqualAndFitsTheSchema() {
-    for (String text : new String[] {FULL, "{\"problem\": 1, \"minutes\": 20, \"targets\": [\"whole\"]}"}) {
+    for (String text :
+        new String[] {FULL, "{\"problem\": 1, \"minutes\": 20, \"targets\": [\"whole\"]}"}) {
       Problem problem = problem(text);
       JsonDocument written = JsonDocument.of("memory", ProblemJson.write(problem));
       assertThat(Schemas.validate(written, "problem")).isEmpty();

@@ -28,7 +28,8 @@ class ProblemReaderTest {
   @Test
   void everythingElseHasADefault() throws IOException {
     Path file = folder.resolve("p.json");
-    Files.writeString(file, "{\"problem\": 1, \"minutes\": 20, \"targets\": [{\"muscle\": \"chest\"}]}");
+    Files.writeString(
+        file, "{\"problem\": 1, \"minutes\": 20, \"targets\": [{\"muscle\": \"chest\"}]}");
     Problem problem = Fixture.PROBLEMS.read(file);
     assertThat(problem.title()).isEqualTo("Session");
     assertThat(problem.clock()).isEqualTo(Intervals.EXPRESS);
@@ -66,7 +67,9 @@ class ProblemReaderTest {
       })
   void regionsSpellOutAndTheMoreExplicitEntryWins(String targets, String expected) {
     Problem problem = problem("{\"problem\": 1, \"minutes\": 20, \"targets\": " + targets + "}");
-    assertThat(problem.targets().stream().map(t -> t.muscle() + " " + t.emphasis() + " " + t.minSets()))
+    assertThat(
+            problem.targets().stream()
+                .map(t -> t.muscle() + " " + t.emphasis() + " " + t.minSets()))
         .containsExactly(expected.split(", "));
   }
 
@@ -82,7 +85,10 @@ class ProblemReaderTest {
       })
   void targetsThatCannotBe(String targets, String message) {
     assertThat(faults("{\"problem\": 1, \"minutes\": 20, \"targets\": " + targets + "}"))
-        .singleElement().asString().startsWith("p.json:1 /targets/").endsWith(message);
+        .singleElement()
+        .asString()
+        .startsWith("p.json:1 /targets/")
+        .endsWith(message);
   }
 
   @ParameterizedTest
@@ -122,10 +128,14 @@ class ProblemReaderTest {
 
   @Test
   void bothSidesOfAUnilateralExerciseMayBeKept() {
-    assertThat(faultsWith("\"keep\": [{\"at\": \"2A\", \"exercise\": \"split-squat\"},"
-            + " {\"at\": \"2B\", \"exercise\": \"split-squat\"}, {\"at\": \"1A\", \"exercise\": \"push-up\"}]"))
+    assertThat(
+            faultsWith(
+                "\"keep\": [{\"at\": \"2A\", \"exercise\": \"split-squat\"},"
+                    + " {\"at\": \"2B\", \"exercise\": \"split-squat\"}, {\"at\": \"1A\", \"exercise\": \"push-up\"}]"))
         .isEmpty();
-    assertThat(faultsWith("\"clock\": {\"perSuperset\": 3}, \"keep\": [{\"at\": \"1C\", \"exercise\": \"push-up\"}]"))
+    assertThat(
+            faultsWith(
+                "\"clock\": {\"perSuperset\": 3}, \"keep\": [{\"at\": \"1C\", \"exercise\": \"push-up\"}]"))
         .isEmpty();
   }
 
@@ -158,7 +168,10 @@ class ProblemReaderTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "[]", "5", "{}", "{\"problem\": [], \"minutes\": {}, \"targets\": 3, \"clock\": 1, \"equipment\": {}, \"keep\": [1, []],"
+        "[]",
+        "5",
+        "{}",
+        "{\"problem\": [], \"minutes\": {}, \"targets\": 3, \"clock\": 1, \"equipment\": {}, \"keep\": [1, []],"
             + " \"limitations\": [{}], \"tracks\": [1, {}], \"recent\": [5], \"weights\": [], \"date\": 5, \"seed\": 1e99}",
       })
   void nothingOfTheWrongShapeCrashes(String text) {
@@ -178,6 +191,7 @@ class ProblemReaderTest {
         problem(
             "{\"problem\": 1, \"minutes\": 20, \"targets\": [\"lower\"],"
                 + " \"tracks\": [\"sore-wrists\", [\"sore-knees\", \"sore-wrists\"]]}");
-    assertThat(problem.tracks()).containsExactly(Set.of("sore-wrists"), Set.of("sore-knees", "sore-wrists"));
+    assertThat(problem.tracks())
+        .containsExactly(Set.of("sore-wrists"), Set.of("sore-knees", "sore-wrists"));
   }
 }

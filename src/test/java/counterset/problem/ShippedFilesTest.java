@@ -21,7 +21,8 @@ class ShippedFilesTest {
     Stream<DynamicTest> single =
         Stream.of("muscles", "equipment", "limitations", "traits")
             .map(name -> fits(catalogue.resolve(name + ".json"), name));
-    return Stream.concat(single, json(catalogue.resolve("exercises")).stream().map(file -> fits(file, "exercises")));
+    return Stream.concat(
+        single, json(catalogue.resolve("exercises")).stream().map(file -> fits(file, "exercises")));
   }
 
   @TestFactory
@@ -33,7 +34,8 @@ class ShippedFilesTest {
 
   private static DynamicTest fits(Path file, String schema) {
     return DynamicTest.dynamicTest(
-        file.toString(), () -> assertThat(Schemas.validate(JsonFiles.read(file), schema)).isEmpty());
+        file.toString(),
+        () -> assertThat(Schemas.validate(JsonFiles.read(file), schema)).isEmpty());
   }
 
   private static List<Path> json(Path folder) throws IOException {

@@ -13,10 +13,11 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * Compares texts with the files of a golden folder; a file that nothing is compared with is a fault too.
+ * Compares texts with the files of a golden folder; a file that nothing is compared with is a fault
+ * too.
  *
- * <p>After a wanted change, run the tests from the root of the project with {@code -Dgolden.write=true}, which writes
- * the files anew, and read what has changed.
+ * <p>After a wanted change, run the tests from the root of the project with {@code
+ * -Dgolden.write=true}, which writes the files anew, and read what has changed.
  */
 public final class Golden {
 
@@ -37,7 +38,8 @@ public final class Golden {
           Files.writeString(ROOT.resolve(folder).resolve(text.getKey() + ending), text.getValue());
         }
       }
-      assertThat(names(folder)).isEqualTo(new TreeSet<>(texts.keySet().stream().map(name -> name + ending).toList()));
+      assertThat(names(folder))
+          .isEqualTo(new TreeSet<>(texts.keySet().stream().map(name -> name + ending).toList()));
       for (Map.Entry<String, String> text : texts.entrySet()) {
         Path file = ROOT.resolve(folder).resolve(text.getKey() + ending);
         List<String> lines = Files.readString(file).lines().toList();

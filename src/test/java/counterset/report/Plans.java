@@ -23,7 +23,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** A few sessions written by hand over the real catalogue, scored: what all formats are tested with. */
+/**
+ * A few sessions written by hand over the real catalogue, scored: what all formats are tested with.
+ */
 public final class Plans {
 
   public static final Catalogue CATALOGUE = Catalogues.embedded();
@@ -45,13 +47,22 @@ public final class Plans {
   public static Plan legs() {
     Problem problem =
         problem(
-            "Lunch-break legs", 20, Intervals.EXPRESS, Set.of(),
+            "Lunch-break legs",
+            20,
+            Intervals.EXPRESS,
+            Set.of(),
             List.of(owned("dumbbell", 2, 6.0, 10.0), owned("ankle-weights", 1), owned("mat", 1)),
-            "quadriceps", "hamstrings", "gluteus-maximus", "hip-abductors", "hip-adductors", "calves");
+            "quadriceps",
+            "hamstrings",
+            "gluteus-maximus",
+            "hip-abductors",
+            "hip-adductors",
+            "calves");
     return score(
         problem,
         SCORED,
-        moves("warm-march", "warm-heel-peel", "warm-side-step", "warm-heel-curl", "warm-mini-squat"),
+        moves(
+            "warm-march", "warm-heel-peel", "warm-side-step", "warm-heel-curl", "warm-mini-squat"),
         List.of(),
         "goblet-squat dumbbell-romanian-deadlift",
         "suitcase-deadlift suitcase-deadlift",
@@ -68,9 +79,17 @@ public final class Plans {
     Intervals clock = new Intervals(10, 60, 40, 10, 30, 80, 2, 2);
     Problem problem =
         problem(
-            "Push, pull and brace", 20, clock, Set.of("no-jumping"),
+            "Push, pull and brace",
+            20,
+            clock,
+            Set.of("no-jumping"),
             List.of(owned("dumbbell", 2, 8.0), owned("chair", 1), owned("mat", 1)),
-            "chest", "upper-back", "shoulders", "biceps", "triceps", "abdominals");
+            "chest",
+            "upper-back",
+            "shoulders",
+            "biceps",
+            "triceps",
+            "abdominals");
     return score(
         problem,
         SCORED,
@@ -86,9 +105,14 @@ public final class Plans {
   public static Plan broken() {
     Problem problem =
         problem(
-            "Too much", 8, new Intervals(10, 60, 45, 0, 30, 0, 2, 1), Set.of("sore-knees"),
+            "Too much",
+            8,
+            new Intervals(10, 60, 45, 0, 30, 0, 2, 1),
+            Set.of("sore-knees"),
             List.of(owned("dumbbell", 1), owned("loop-band", 1)),
-            "quadriceps", "hamstrings", "calves");
+            "quadriceps",
+            "hamstrings",
+            "calves");
     return score(
         problem,
         new SolverNote(7, "quick", "test", 0, false),
@@ -106,12 +130,17 @@ public final class Plans {
    * @param supersets ids of exercises by position, apart by spaces
    */
   public static Plan score(
-      Problem problem, SolverNote note, List<Exercise> warmUp, List<Exercise> coolDown, String... supersets) {
+      Problem problem,
+      SolverNote note,
+      List<Exercise> warmUp,
+      List<Exercise> coolDown,
+      String... supersets) {
     List<Superset> list = new ArrayList<>();
     for (String ids : supersets) {
       list.add(new Superset(list.size() + 1, ids.isEmpty() ? List.of() : moves(ids.split(" "))));
     }
-    return new SessionPlanner(CATALOGUE, "test").score(problem, new Session(warmUp, list, coolDown), note);
+    return new SessionPlanner(CATALOGUE, "test")
+        .score(problem, new Session(warmUp, list, coolDown), note);
   }
 
   static List<Exercise> moves(String... ids) {
@@ -128,10 +157,30 @@ public final class Plans {
   }
 
   public static Problem problem(
-      String title, int minutes, Intervals clock, Set<String> limitations, List<Owned> equipment, String... targets) {
+      String title,
+      int minutes,
+      Intervals clock,
+      Set<String> limitations,
+      List<Owned> equipment,
+      String... targets) {
     return new Problem(
-        title, minutes, clock, Arrays.stream(targets).map(id -> new Target(id, 1, 1)).toList(), equipment, limitations,
-        List.of(), 2, Pairing.OPPOSING, Set.of(), Set.of(), List.of(), Set.of(), Set.of(), List.of(), Optional.empty(),
-        Map.of(), 1);
+        title,
+        minutes,
+        clock,
+        Arrays.stream(targets).map(id -> new Target(id, 1, 1)).toList(),
+        equipment,
+        limitations,
+        List.of(),
+        2,
+        Pairing.OPPOSING,
+        Set.of(),
+        Set.of(),
+        List.of(),
+        Set.of(),
+        Set.of(),
+        List.of(),
+        Optional.empty(),
+        Map.of(),
+        1);
   }
 }

@@ -17,7 +17,9 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 
-/** Random sessions over the real catalogue, most of them bad: whatever somebody may write by hand. */
+/**
+ * Random sessions over the real catalogue, most of them bad: whatever somebody may write by hand.
+ */
 public final class RandomPlans {
 
   private RandomPlans() {}
@@ -28,8 +30,14 @@ public final class RandomPlans {
     int size = 1 + random.nextInt(3);
     Intervals clock =
         new Intervals(
-            random.nextInt(2) * 10, random.nextInt(2) * 60, 30, random.nextInt(2) * 8, random.nextInt(3) * 15,
-            random.nextInt(2) * 60, size, 1 + random.nextInt(2));
+            random.nextInt(2) * 10,
+            random.nextInt(2) * 60,
+            30,
+            random.nextInt(2) * 8,
+            random.nextInt(3) * 15,
+            random.nextInt(2) * 60,
+            size,
+            1 + random.nextInt(2));
     List<Exercise> all = Plans.CATALOGUE.exercises(Part.MAIN);
     String[] supersets = new String[random.nextInt(5)];
     for (int i = 0; i < supersets.length; i++) {
@@ -47,19 +55,38 @@ public final class RandomPlans {
     return Plans.score(
         problem(random, clock, all),
         new SolverNote(seed, "none", "test", 0, true),
-        clock.warmUp() > 0 && random.nextBoolean() ? Plans.moves("warm-march", "warm-air-row") : List.of(),
-        clock.coolDown() > 0 && random.nextBoolean() ? Plans.moves("standing-thigh-stretch") : List.of(),
+        clock.warmUp() > 0 && random.nextBoolean()
+            ? Plans.moves("warm-march", "warm-air-row")
+            : List.of(),
+        clock.coolDown() > 0 && random.nextBoolean()
+            ? Plans.moves("standing-thigh-stretch")
+            : List.of(),
         supersets);
   }
 
   private static Problem problem(Random random, Intervals clock, List<Exercise> all) {
     String some = all.get(random.nextInt(all.size())).id();
     return new Problem(
-        "Random " + random.nextInt(100), 3 + random.nextInt(12), clock,
+        "Random " + random.nextInt(100),
+        3 + random.nextInt(12),
+        clock,
         List.of(new Target("quadriceps", 1, 1), new Target("chest", 2, 3)),
-        List.of(Plans.owned("dumbbell", 2, 5.0, 7.5, 12.0), Plans.owned("chair", 1), Plans.owned("loop-band", 1)),
-        random.nextBoolean() ? Set.of() : Set.of("sore-knees", "no-floor"), List.of(), 1 + random.nextInt(3),
-        Pairing.values()[random.nextInt(3)], Set.of(some), Set.of("squat"), List.of(new Keep(new At(2, 0), some)),
-        Set.of("hinge"), Set.of("lunge"), List.of(), Optional.empty(), Map.of(), 1);
+        List.of(
+            Plans.owned("dumbbell", 2, 5.0, 7.5, 12.0),
+            Plans.owned("chair", 1),
+            Plans.owned("loop-band", 1)),
+        random.nextBoolean() ? Set.of() : Set.of("sore-knees", "no-floor"),
+        List.of(),
+        1 + random.nextInt(3),
+        Pairing.values()[random.nextInt(3)],
+        Set.of(some),
+        Set.of("squat"),
+        List.of(new Keep(new At(2, 0), some)),
+        Set.of("hinge"),
+        Set.of("lunge"),
+        List.of(),
+        Optional.empty(),
+        Map.of(),
+        1);
   }
 }

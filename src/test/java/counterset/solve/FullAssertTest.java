@@ -34,34 +34,45 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /**
- * Searches in which the solver checks after every move that nothing is corrupt and that the straight pass, which drives the
- * search, says the same as the constraint streams.
+ * Searches in which the solver checks after every move that nothing is corrupt and that the
+ * straight pass, which drives the search, says the same as the constraint streams.
  */
 class FullAssertTest {
 
   private static final long MOVES = 3_000;
-  private static final String[] MUSCLES = {"quadriceps", "hamstrings", "gluteus-maximus", "chest", "upper-back"};
+  private static final String[] MUSCLES = {
+    "quadriceps", "hamstrings", "gluteus-maximus", "chest", "upper-back"
+  };
 
   private static SessionSolution solve(SessionFacts facts, Problem problem) {
     SolverConfig config =
-        SearchConfig.of(problem.seed(), EnvironmentMode.FULL_ASSERT).withTerminationConfig(SearchConfig.moves(MOVES));
+        SearchConfig.of(problem.seed(), EnvironmentMode.FULL_ASSERT)
+            .withTerminationConfig(SearchConfig.moves(MOVES));
     config
         .getScoreDirectorFactoryConfig()
         .withAssertionScoreDirectorFactory(
-            new ScoreDirectorFactoryConfig().withConstraintProviderClass(SessionConstraintProvider.class));
+            new ScoreDirectorFactoryConfig()
+                .withConstraintProviderClass(SessionConstraintProvider.class));
     return SolverFactory.<SessionSolution>create(config)
         .buildSolver()
         .solve(SessionSolutions.empty(facts, Scoring.weights(problem)));
   }
 
   /** Solves with a part of the small trade; as many exercises as asked, of all sorts. */
-  private static SessionSolution solve(int exercises, int supersets, UnaryOperator<Problems> asked) {
+  private static SessionSolution solve(
+      int exercises, int supersets, UnaryOperator<Problems> asked) {
     List<Exercise> all = exercises(exercises);
     Catalogue catalogue = Trade.of(all);
     Problems plain =
         Problems.of(catalogue, Region.LOWER)
-            .targets(new Target("quadriceps", 2, 2), new Target("hamstrings", 1, 1), new Target("chest", 1, 1))
-            .owning(Problems.two(Trade.DUMBBELL), Problems.two(Trade.ANKLE_WEIGHTS), Problems.two(Trade.MAT));
+            .targets(
+                new Target("quadriceps", 2, 2),
+                new Target("hamstrings", 1, 1),
+                new Target("chest", 1, 1))
+            .owning(
+                Problems.two(Trade.DUMBBELL),
+                Problems.two(Trade.ANKLE_WEIGHTS),
+                Problems.two(Trade.MAT));
     Problem problem = asked.apply(plain).problem();
     return solve(new SessionFacts(problem, catalogue, all, supersets), problem);
   }
@@ -114,7 +125,10 @@ class FullAssertTest {
     assertThat(places.get(1).getCandidate().exercise().id()).isEqualTo("e0");
     assertThat(places.get(4).getCandidate().exercise().id()).isEqualTo("e5");
     assertThat(places.get(5).getCandidate().exercise().id()).as("the other side").isEqualTo("e5");
-    assertThat(places).filteredOn(Place::isPinned).extracting(Place::getIndex).containsExactly(1, 4, 5);
+    assertThat(places)
+        .filteredOn(Place::isPinned)
+        .extracting(Place::getIndex)
+        .containsExactly(1, 4, 5);
     assertWhole(solution);
   }
 
@@ -129,19 +143,34 @@ class FullAssertTest {
   @Test
   void triSets() {
     SessionSolution solution =
-        solve(24, 3, p -> p.clock(SessionBuilder.clock(3, 1)).pairing(Pairing.COMPOUND).weighing(Map.of("tooEasy", 0)));
+        solve(
+            24,
+            3,
+            p ->
+                p.clock(SessionBuilder.clock(3, 1))
+                    .pairing(Pairing.COMPOUND)
+                    .weighing(Map.of("tooEasy", 0)));
     assertThat(solution.getPlaces())
         .allSatisfy(place -> assertThat(place.getCandidate().unilateral()).isFalse());
   }
 
   @Test
   void rounds() {
-    assertWhole(solve(16, 2, p -> p.clock(SessionBuilder.clock(2, 3)).pairing(Pairing.FREE).liking("e2").disliking("e3")));
+    assertWhole(
+        solve(
+            16,
+            2,
+            p ->
+                p.clock(SessionBuilder.clock(2, 3))
+                    .pairing(Pairing.FREE)
+                    .liking("e2")
+                    .disliking("e3")));
   }
 
   @Test
   void straightSets() {
-    SessionSolution solution = solve(16, 5, p -> p.clock(SessionBuilder.clock(1, 2)).weighing(Map.of("floorTrip", 3)));
+    SessionSolution solution =
+        solve(16, 5, p -> p.clock(SessionBuilder.clock(1, 2)).weighing(Map.of("floorTrip", 3)));
     assertThat(solution.getPlaces())
         .allSatisfy(place -> assertThat(place.getCandidate().unilateral()).isFalse());
   }

@@ -22,23 +22,29 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Seconds of the small trade: dumbbell 3 on and 2 off, ankle weights 20 and 12, mat 5 and 3, chair 5 and 4, wall 0. */
+/**
+ * Seconds of the small trade: dumbbell 3 on and 2 off, ankle weights 20 and 12, mat 5 and 3, chair
+ * 5 and 4, wall 0.
+ */
 class ChangeoversTest {
 
   private final Exercise plain = plain("plain");
-  private final Exercise dumbbell = exercise("dumbbell").withNeed(Trade.DUMBBELL, 1, Load.HEAVY).build();
+  private final Exercise dumbbell =
+      exercise("dumbbell").withNeed(Trade.DUMBBELL, 1, Load.HEAVY).build();
   private final Exercise again = exercise("again").withNeed(Trade.DUMBBELL, 1, Load.HEAVY).build();
   private final Exercise light = exercise("light").withNeed(Trade.DUMBBELL, 1, Load.LIGHT).build();
   private final Exercise anyLoad = exercise("any-load").withNeed(Trade.DUMBBELL, 1).build();
   private final Exercise two = exercise("two").withNeed(Trade.DUMBBELL, 2, Load.HEAVY).build();
   private final Exercise worn = exercise("worn").withNeed(Trade.ANKLE_WEIGHTS, 1).build();
-  private final Exercise allowing = exercise("allowing").withAllowsWorn(Trade.ANKLE_WEIGHTS).build();
+  private final Exercise allowing =
+      exercise("allowing").withAllowsWorn(Trade.ANKLE_WEIGHTS).build();
   private final Exercise mat = exercise("mat").withNeed(Trade.MAT, 1).build();
   private final Exercise wall = exercise("wall").withNeed(Trade.WALL, 1).build();
 
   /** Changeovers of exercises laid out in supersets of the clock. */
   private static List<Changeover> changeovers(Intervals clock, Exercise... exercises) {
-    return Changeovers.of(session(clock, exercises), clock, Trade.of(Arrays.stream(exercises).distinct().toList()));
+    return Changeovers.of(
+        session(clock, exercises), clock, Trade.of(Arrays.stream(exercises).distinct().toList()));
   }
 
   static Session session(Intervals clock, Exercise... exercises) {
@@ -56,8 +62,15 @@ class ChangeoversTest {
 
   @ParameterizedTest
   @CsvSource({
-    "STANDING, SEATED, 5", "STANDING, WALL, 5", "SEATED, WALL, 5", "SUPINE, PRONE, 3", "PRONE, SIDE_LYING, 3",
-    "QUADRUPED, KNEELING, 3", "STANDING, SUPINE, 6", "SEATED, KNEELING, 6", "WALL, QUADRUPED, 6"
+    "STANDING, SEATED, 5",
+    "STANDING, WALL, 5",
+    "SEATED, WALL, 5",
+    "SUPINE, PRONE, 3",
+    "PRONE, SIDE_LYING, 3",
+    "QUADRUPED, KNEELING, 3",
+    "STANDING, SUPINE, 6",
+    "SEATED, KNEELING, 6",
+    "WALL, QUADRUPED, 6"
   })
   void theWayFromOnePositionToAnotherTakes3Or5Or6Seconds(Position from, Position to, int seconds) {
     assertThat(Kit.positionSeconds(from, to)).isEqualTo(seconds);
@@ -85,13 +98,18 @@ class ChangeoversTest {
 
   @Test
   void wornItemsGoOnWhenFirstNeededAndStayOnWhileAllowed() {
-    assertThat(seconds(allowing, worn, allowing, worn, allowing, plain)).containsExactly(20, 0, 0, 0, 12);
+    assertThat(seconds(allowing, worn, allowing, worn, allowing, plain))
+        .containsExactly(20, 0, 0, 0, 12);
     assertThat(seconds(worn, plain, worn)).containsExactly(12, 20);
   }
 
   @Test
   void wornItemsInUseAreKeptWithOthers() {
-    Exercise both = exercise("both").withNeed(Trade.DUMBBELL, 1, Load.HEAVY).withAllowsWorn(Trade.ANKLE_WEIGHTS).build();
+    Exercise both =
+        exercise("both")
+            .withNeed(Trade.DUMBBELL, 1, Load.HEAVY)
+            .withAllowsWorn(Trade.ANKLE_WEIGHTS)
+            .build();
     assertThat(seconds(worn, both, dumbbell)).containsExactly(3, 12);
   }
 
@@ -125,7 +143,9 @@ class ChangeoversTest {
   void itemsTellWhatIsHandled() {
     Changeover changeover = changeovers(Intervals.EXPRESS, two, light).get(0);
     assertThat(changeover.takeOff()).extracting(Item::count).containsExactly(2);
-    assertThat(changeover.putOn()).extracting(item -> item.load().orElseThrow()).containsExactly(Load.LIGHT);
+    assertThat(changeover.putOn())
+        .extracting(item -> item.load().orElseThrow())
+        .containsExactly(Load.LIGHT);
     assertThat(changeover.after()).hasToString("1A");
     assertThat(changeover.from()).isEqualTo(two);
     assertThat(changeover.to()).isEqualTo(light);
@@ -134,20 +154,32 @@ class ChangeoversTest {
   @Test
   void theRoomIsTheSwitchAndFiveSecondsOrTheRestLessFive() {
     Intervals clock = new Intervals(0, 0, 40, 7, 25, 0, 2, 1);
-    assertThat(changeovers(clock, plain, dumbbell, again, wall)).extracting(Changeover::available).containsExactly(12, 20, 12);
+    assertThat(changeovers(clock, plain, dumbbell, again, wall))
+        .extracting(Changeover::available)
+        .containsExactly(12, 20, 12);
     Intervals rounds = SessionBuilder.clock(2, 2);
-    assertThat(changeovers(rounds, plain, dumbbell)).extracting(Changeover::available).containsExactly(5, 25, 5);
-    assertThat(changeovers(rounds, plain, dumbbell)).extracting(Changeover::seconds).containsExactly(3, 2, 3);
-    assertThat(changeovers(rounds, plain, dumbbell)).extracting(Changeover::round).containsExactly(1, 1, 2);
+    assertThat(changeovers(rounds, plain, dumbbell))
+        .extracting(Changeover::available)
+        .containsExactly(5, 25, 5);
+    assertThat(changeovers(rounds, plain, dumbbell))
+        .extracting(Changeover::seconds)
+        .containsExactly(3, 2, 3);
+    assertThat(changeovers(rounds, plain, dumbbell))
+        .extracting(Changeover::round)
+        .containsExactly(1, 1, 2);
   }
 
   @Test
   void triSetsAndStraightSets() {
     assertThat(changeovers(SessionBuilder.clock(3, 1), plain, dumbbell, again, wall))
-        .extracting(changeover -> changeover.after() + " " + changeover.seconds() + "/" + changeover.available())
+        .extracting(
+            changeover ->
+                changeover.after() + " " + changeover.seconds() + "/" + changeover.available())
         .containsExactly("1A 3/5", "1B 0/5", "1C 2/25");
     assertThat(changeovers(SessionBuilder.clock(1, 2), dumbbell, plain))
-        .extracting(changeover -> changeover.after() + " " + changeover.seconds() + "/" + changeover.available())
+        .extracting(
+            changeover ->
+                changeover.after() + " " + changeover.seconds() + "/" + changeover.available())
         .containsExactly("1A 0/25", "1A 2/25", "2A 0/25");
   }
 

@@ -37,11 +37,14 @@ class TimelinePropertiesTest {
       Problem problem = random.problem().problem();
       Intervals clock = problem.clock();
       int supersets = SessionLength.supersetsThatFit(clock, problem.minutes());
-      List<Exercise> places = new ArrayList<>(random.places(supersets * clock.perSuperset(), EXERCISES));
+      List<Exercise> places =
+          new ArrayList<>(random.places(supersets * clock.perSuperset(), EXERCISES));
       places.replaceAll(exercise -> Objects.requireNonNullElse(exercise, EXERCISES.get(0)));
       List<Superset> filled = new ArrayList<>();
       for (int i = 0; i < supersets; i++) {
-        filled.add(new Superset(i + 1, places.subList(i * clock.perSuperset(), (i + 1) * clock.perSuperset())));
+        filled.add(
+            new Superset(
+                i + 1, places.subList(i * clock.perSuperset(), (i + 1) * clock.perSuperset())));
       }
       return new Case(seed, problem, new Session(List.of(), filled, List.of()));
     }
@@ -78,7 +81,8 @@ class TimelinePropertiesTest {
       assertThat(timeline.unused()).isNotNegative();
     }
     assertThat(timeline.end() + timeline.unused()).isEqualTo(60 * c.problem().minutes());
-    assertThat(timeline.intervals().stream().mapToInt(Interval::seconds).sum()).isEqualTo(timeline.end());
+    assertThat(timeline.intervals().stream().mapToInt(Interval::seconds).sum())
+        .isEqualTo(timeline.end());
   }
 
   @Property(tries = 300)
@@ -95,7 +99,9 @@ class TimelinePropertiesTest {
         case WORK -> assertThat(interval.seconds()).isEqualTo(clock.work());
         case SWITCH -> assertThat(interval.seconds()).isEqualTo(clock.between());
         case REST -> assertThat(interval.seconds()).isBetween(clock.rest(), clock.rest() + 15);
-        default -> assertThat(Set.of(IntervalKind.GET_READY, IntervalKind.WARM_UP)).contains(interval.kind());
+        default ->
+            assertThat(Set.of(IntervalKind.GET_READY, IntervalKind.WARM_UP))
+                .contains(interval.kind());
       }
     }
   }
@@ -113,10 +119,13 @@ class TimelinePropertiesTest {
   @Property(tries = 300)
   void longerChangeoversNeverGetShorterRests(@ForAll("cases") Case c) {
     Timeline timeline = c.timeline();
-    List<Interval> rests = timeline.intervals().stream().filter(i -> i.kind() == IntervalKind.REST).toList();
+    List<Interval> rests =
+        timeline.intervals().stream().filter(i -> i.kind() == IntervalKind.REST).toList();
     List<Integer> seconds =
         timeline.changeovers().stream()
-            .filter(changeover -> changeover.after().position() == c.problem().clock().perSuperset() - 1)
+            .filter(
+                changeover ->
+                    changeover.after().position() == c.problem().clock().perSuperset() - 1)
             .map(changeover -> changeover.seconds())
             .toList();
     assertThat(rests).hasSameSizeAs(seconds);
@@ -132,7 +141,9 @@ class TimelinePropertiesTest {
   @Property(tries = 300)
   void thereIsAChangeoverBetweenEveryTwoWorkIntervals(@ForAll("cases") Case c) {
     Timeline timeline = c.timeline();
-    assertThat(timeline.intervals()).filteredOn(i -> i.kind() == IntervalKind.WORK).hasSize(c.steps());
+    assertThat(timeline.intervals())
+        .filteredOn(i -> i.kind() == IntervalKind.WORK)
+        .hasSize(c.steps());
     assertThat(timeline.changeovers()).hasSize(Math.max(0, c.steps() - 1));
   }
 }

@@ -32,15 +32,26 @@ class TimelineTest {
 
   private static Timeline timeline(Intervals clock, int minutes, Exercise... exercises) {
     return Timeline.of(
-        session(clock, exercises), clock, minutes, Trade.of(Arrays.stream(exercises).distinct().toList()));
+        session(clock, exercises),
+        clock,
+        minutes,
+        Trade.of(Arrays.stream(exercises).distinct().toList()));
   }
 
   private static List<Integer> rests(Timeline timeline) {
-    return timeline.intervals().stream().filter(i -> i.kind() == IntervalKind.REST).map(Interval::seconds).toList();
+    return timeline.intervals().stream()
+        .filter(i -> i.kind() == IntervalKind.REST)
+        .map(Interval::seconds)
+        .toList();
   }
 
   private static String text(Interval interval) {
-    return interval.start() + "-" + interval.end() + " " + interval.kind().id() + interval.at().map(at -> " " + at).orElse("");
+    return interval.start()
+        + "-"
+        + interval.end()
+        + " "
+        + interval.kind().id()
+        + interval.at().map(at -> " " + at).orElse("");
   }
 
   @Test
@@ -49,15 +60,22 @@ class TimelineTest {
     assertThat(timeline(clock, 7, a, b, b, a).intervals())
         .extracting(TimelineTest::text)
         .containsExactly(
-            "0-10 get-ready", "10-160 warm-up", "160-205 work 1A", "205-250 work 1B", "250-295 rest 1B", "295-340 work 2A",
-            "340-385 work 2B", "385-405 cool-down");
+            "0-10 get-ready",
+            "10-160 warm-up",
+            "160-205 work 1A",
+            "205-250 work 1B",
+            "250-295 rest 1B",
+            "295-340 work 2A",
+            "340-385 work 2B",
+            "385-405 cool-down");
   }
 
   @Test
   void eightSupersetsInTwentyMinutesLeave110Seconds() {
     Exercise[] same = IntStream.range(0, 16).mapToObj(i -> a).toArray(Exercise[]::new);
     Timeline timeline = timeline(Intervals.EXPRESS, 20, same);
-    assertThat(Timeline.plainSeconds(session(Intervals.EXPRESS, same), Intervals.EXPRESS)).isEqualTo(1090);
+    assertThat(Timeline.plainSeconds(session(Intervals.EXPRESS, same), Intervals.EXPRESS))
+        .isEqualTo(1090);
     // 110 s for seven rests: 15 s each make 105 s, and 5 s are left.
     assertThat(rests(timeline)).containsOnly(45).hasSize(7);
     assertThat(timeline.unused()).isEqualTo(5);
@@ -66,10 +84,13 @@ class TimelineTest {
 
   @Test
   void leftOverSecondsGoToTheLongestChangeoversFirst() {
-    // 3 * 90 + 2 * 30 + 10 + 60 = 400 s of 420 s: 20 s left over, 15 s of them for the second rest with its longer changeover.
+    // 3 * 90 + 2 * 30 + 10 + 60 = 400 s of 420 s: 20 s left over, 15 s of them for the second rest
+    // with its longer changeover.
     Intervals clock = new Intervals(10, 60, 45, 0, 30, 0, 2, 1);
-    assertThat(rests(timeline(clock, 7, a, b, dumbbell, dumbbell, worn, worn))).containsExactly(35, 45);
-    assertThat(rests(timeline(clock, 7, worn, worn, dumbbell, dumbbell, a, b))).containsExactly(45, 35);
+    assertThat(rests(timeline(clock, 7, a, b, dumbbell, dumbbell, worn, worn)))
+        .containsExactly(35, 45);
+    assertThat(rests(timeline(clock, 7, worn, worn, dumbbell, dumbbell, a, b)))
+        .containsExactly(45, 35);
   }
 
   @Test
@@ -104,11 +125,22 @@ class TimelineTest {
   void everyRoundOfASupersetButTheLastOfAllIsFollowedByARest() {
     Intervals clock = SessionBuilder.clock(2, 2);
     assertThat(timeline(clock, 10, a, b, b, a).intervals())
-        .filteredOn(interval -> interval.kind() == IntervalKind.WORK || interval.kind() == IntervalKind.REST)
+        .filteredOn(
+            interval ->
+                interval.kind() == IntervalKind.WORK || interval.kind() == IntervalKind.REST)
         .extracting(i -> i.kind().id() + " " + i.at().orElseThrow() + " " + i.round().orElseThrow())
         .containsExactly(
-            "work 1A 1", "work 1B 1", "rest 1B 1", "work 1A 2", "work 1B 2", "rest 1B 2", "work 2A 1", "work 2B 1", "rest 2B 1",
-            "work 2A 2", "work 2B 2");
+            "work 1A 1",
+            "work 1B 1",
+            "rest 1B 1",
+            "work 1A 2",
+            "work 1B 2",
+            "rest 1B 2",
+            "work 2A 1",
+            "work 2B 1",
+            "rest 2B 1",
+            "work 2A 2",
+            "work 2B 2");
   }
 
   @Test
@@ -126,7 +158,10 @@ class TimelineTest {
     Session session =
         new Session(
             List.of(),
-            List.of(new Superset(1, List.of(a)), new Superset(2, List.of()), new Superset(3, List.of(b, a))),
+            List.of(
+                new Superset(1, List.of(a)),
+                new Superset(2, List.of()),
+                new Superset(3, List.of(b, a))),
             List.of());
     assertThat(Timeline.plainSeconds(session, Intervals.EXPRESS)).isEqualTo(160 + 3 * 45 + 30);
     assertThat(Timeline.of(session, Intervals.EXPRESS, 20, Trade.of(a, b)).intervals())
@@ -137,14 +172,21 @@ class TimelineTest {
   @Test
   void warmUpMovesShareTheirBlockAndTheFirstTakesWhatRemains() {
     Exercise march = exercise("march").withPart(Part.WARM_UP).withSeconds(30).build();
-    Exercise lean = exercise("lean").withPart(Part.WARM_UP).withSides(Sides.UNILATERAL).withSeconds(41).build();
-    Session session = new Session(List.of(march, lean), List.of(new Superset(1, List.of(a, b))), List.of(lean));
+    Exercise lean =
+        exercise("lean").withPart(Part.WARM_UP).withSides(Sides.UNILATERAL).withSeconds(41).build();
+    Session session =
+        new Session(List.of(march, lean), List.of(new Superset(1, List.of(a, b))), List.of(lean));
     Intervals clock = new Intervals(10, 100, 45, 0, 30, 41, 2, 1);
     assertThat(Timeline.of(session, clock, 20, Trade.of(a, b)).intervals())
         .filteredOn(interval -> interval.kind() != IntervalKind.WORK)
-        .extracting(interval -> text(interval) + interval.side().map(side -> " " + side.id()).orElse(""))
+        .extracting(
+            interval -> text(interval) + interval.side().map(side -> " " + side.id()).orElse(""))
         .containsExactly(
-            "0-10 get-ready", "10-69 warm-up both", "69-90 warm-up left", "90-110 warm-up right", "200-221 cool-down left",
+            "0-10 get-ready",
+            "10-69 warm-up both",
+            "69-90 warm-up left",
+            "90-110 warm-up right",
+            "200-221 cool-down left",
             "221-241 cool-down right");
   }
 }

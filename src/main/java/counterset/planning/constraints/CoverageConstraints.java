@@ -25,10 +25,13 @@ final class CoverageConstraints {
     return factory
         .forEach(SessionFacts.class)
         .join(Occurrences.of(factory))
-        .groupBy((facts, place) -> facts, ConstraintCollectors.toList((facts, place) -> place.getCandidate().exercise()))
+        .groupBy(
+            (facts, place) -> facts,
+            ConstraintCollectors.toList((facts, place) -> place.getCandidate().exercise()))
         .map(Work::new)
         .concat(
-            factory.forEach(SessionFacts.class)
+            factory
+                .forEach(SessionFacts.class)
                 .ifNotExists(Place.class, Joiners.filtering((facts, place) -> true))
                 .map(facts -> new Work(facts, List.of())));
   }
@@ -36,7 +39,8 @@ final class CoverageConstraints {
   /** Every target gets its direct sets; a unit is a missing set. */
   static Constraint targetUncovered(ConstraintFactory factory) {
     return TARGET_UNCOVERED.penalize(
-        work(factory).flattenLast(Work::volumes).filter(volume -> volume.missing() > 0), Volume::missing);
+        work(factory).flattenLast(Work::volumes).filter(volume -> volume.missing() > 0),
+        Volume::missing);
   }
 
   /** Every target gets its share of the sets; a unit is a set squared. */
@@ -80,7 +84,8 @@ final class CoverageConstraints {
             .flattenLast(facts -> facts.problem().include())
             .ifNotExists(
                 Place.class,
-                Joiners.filtering((wish, place) -> place.getCandidate().exercise().id().equals(wish))),
+                Joiners.filtering(
+                    (wish, place) -> place.getCandidate().exercise().id().equals(wish))),
         wish -> 1);
   }
 
@@ -101,12 +106,18 @@ final class CoverageConstraints {
     }
 
     private int direct(Target target) {
-      long sets = exercises.stream().filter(exercise -> exercise.primary().contains(target.muscle())).count();
+      long sets =
+          exercises.stream()
+              .filter(exercise -> exercise.primary().contains(target.muscle()))
+              .count();
       return Math.toIntExact(sets) * facts.clock().rounds();
     }
 
     private int halfSets(Target target) {
-      long indirect = exercises.stream().filter(exercise -> exercise.secondary().contains(target.muscle())).count();
+      long indirect =
+          exercises.stream()
+              .filter(exercise -> exercise.secondary().contains(target.muscle()))
+              .count();
       return 2 * direct(target) + Math.toIntExact(indirect) * facts.clock().rounds();
     }
   }

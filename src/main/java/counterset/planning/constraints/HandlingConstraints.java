@@ -25,12 +25,14 @@ final class HandlingConstraints {
 
   /** Little is taken up or put away; a unit is an item. */
   static Constraint equipmentChange(ConstraintFactory factory) {
-    return EQUIPMENT_CHANGE.penalize(handovers(factory).filter(handover -> handover.items() > 0), Handover::items);
+    return EQUIPMENT_CHANGE.penalize(
+        handovers(factory).filter(handover -> handover.items() > 0), Handover::items);
   }
 
   /** Changeovers are short; a unit is a second. */
   static Constraint changeoverSeconds(ConstraintFactory factory) {
-    return CHANGEOVER_SECONDS.penalize(handovers(factory).filter(handover -> handover.seconds() > 0), Handover::seconds);
+    return CHANGEOVER_SECONDS.penalize(
+        handovers(factory).filter(handover -> handover.seconds() > 0), Handover::seconds);
   }
 
   /** One goes down to the floor, or gets up from it, once. */

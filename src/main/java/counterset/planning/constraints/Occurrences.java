@@ -6,7 +6,10 @@ import ai.timefold.solver.core.api.score.stream.bi.BiConstraintStream;
 import ai.timefold.solver.core.api.score.stream.uni.UniConstraintStream;
 import counterset.planning.Place;
 
-/** The exercises of a session where both sides of a unilateral one in a superset count once, at its first place. */
+/**
+ * The exercises of a session where both sides of a unilateral one in a superset count once, at its
+ * first place.
+ */
 final class Occurrences {
 
   private Occurrences() {}

@@ -31,20 +31,28 @@ final class PairingConstraints {
 
   private PairingConstraints() {}
 
-  /** The full supersets of a session that have more than one position, with their exercises in order. */
-  private static BiConstraintStream<SessionFacts, List<Place>> fullSupersets(ConstraintFactory factory) {
+  /**
+   * The full supersets of a session that have more than one position, with their exercises in
+   * order.
+   */
+  private static BiConstraintStream<SessionFacts, List<Place>> fullSupersets(
+      ConstraintFactory factory) {
     return factory
         .forEach(Place.class)
         .groupBy(Place::getSuperset, ConstraintCollectors.toList())
         .join(SessionFacts.class)
-        .filter((superset, places, facts) -> facts.perSuperset() > 1 && places.size() == facts.perSuperset())
+        .filter(
+            (superset, places, facts) ->
+                facts.perSuperset() > 1 && places.size() == facts.perSuperset())
         .map(
             (superset, places, facts) -> facts,
-            (superset, places, facts) -> places.stream().sorted(Comparator.comparingInt(Place::getIndex)).toList());
+            (superset, places, facts) ->
+                places.stream().sorted(Comparator.comparingInt(Place::getIndex)).toList());
   }
 
   private static SupersetKind kind(SessionFacts facts, List<Place> places) {
-    List<Exercise> exercises = places.stream().map(place -> place.getCandidate().exercise()).toList();
+    List<Exercise> exercises =
+        places.stream().map(place -> place.getCandidate().exercise()).toList();
     return new Opposites(facts.catalogue()).kind(exercises);
   }
 
@@ -55,7 +63,8 @@ final class PairingConstraints {
   /** Supersets pair what the coach asked to pair. */
   static Constraint opposingPair(ConstraintFactory factory) {
     return OPPOSING_PAIR.reward(
-        fullSupersets(factory).filter((facts, places) -> points(facts, places) > 0), PairingConstraints::points);
+        fullSupersets(factory).filter((facts, places) -> points(facts, places) > 0),
+        PairingConstraints::points);
   }
 
   /** A quarter to a half of the supersets are one-sided; a unit is a superset outside that. */
@@ -74,7 +83,10 @@ final class PairingConstraints {
     Map<Integer, List<Candidate>> supersets =
         places.stream()
             .filter(place -> place.getCandidate() != null)
-            .collect(Collectors.groupingBy(Place::getSuperset, Collectors.mapping(Place::getCandidate, Collectors.toList())));
+            .collect(
+                Collectors.groupingBy(
+                    Place::getSuperset,
+                    Collectors.mapping(Place::getCandidate, Collectors.toList())));
     long oneSided =
         supersets.values().stream()
             .filter(candidates -> candidates.size() == 2 && candidates.get(0).unilateral())
@@ -87,8 +99,13 @@ final class PairingConstraints {
   static Constraint sameMuscleInARow(ConstraintFactory factory) {
     return SAME_MUSCLE_IN_A_ROW.penalize(
         Sequence.neighbours(factory)
-            .filter((before, after) -> !Collections.disjoint(primary(before).toList(), primary(after).toList()))
-            .ifExists(SessionFacts.class, Joiners.filtering((before, after, facts) -> facts.problem().pairing() != Pairing.COMPOUND)),
+            .filter(
+                (before, after) ->
+                    !Collections.disjoint(primary(before).toList(), primary(after).toList()))
+            .ifExists(
+                SessionFacts.class,
+                Joiners.filtering(
+                    (before, after, facts) -> facts.problem().pairing() != Pairing.COMPOUND)),
         (before, after) -> PairPoints.sameMuscle(before.getSuperset() == after.getSuperset()));
   }
 
@@ -105,7 +122,9 @@ final class PairingConstraints {
 
   private static int strainedTwice(Place before, Place after) {
     return Math.toIntExact(
-        Stream.of(Joint.values()).filter(joint -> strains(before, joint) && strains(after, joint)).count());
+        Stream.of(Joint.values())
+            .filter(joint -> strains(before, joint) && strains(after, joint))
+            .count());
   }
 
   private static boolean strains(Place place, Joint joint) {

@@ -19,11 +19,15 @@ final class SafetyConstraints {
 
   private SafetyConstraints() {}
 
-  /** No exercise, nor a variant of it, comes twice; the two sides of a unilateral one count once. */
+  /**
+   * No exercise, nor a variant of it, comes twice; the two sides of a unilateral one count once.
+   */
   static Constraint exerciseRepeated(ConstraintFactory factory) {
     return EXERCISE_REPEATED.penalize(
         Occurrences.pairs(factory)
-            .filter((a, b) -> a.getCandidate().exercise().root().equals(b.getCandidate().exercise().root())),
+            .filter(
+                (a, b) ->
+                    a.getCandidate().exercise().root().equals(b.getCandidate().exercise().root())),
         (a, b) -> 1);
   }
 
@@ -81,7 +85,8 @@ final class SafetyConstraints {
   /** The session ends within its minutes. */
   static Constraint clockOverrun(ConstraintFactory factory) {
     return CLOCK_OVERRUN.penalize(
-        factory.forEach(SessionFacts.class).filter(facts -> facts.overrunSeconds() > 0), SessionFacts::overrunSeconds);
+        factory.forEach(SessionFacts.class).filter(facts -> facts.overrunSeconds() > 0),
+        SessionFacts::overrunSeconds);
   }
 
   /** Exercises that the coach keeps stay where they are. */
@@ -95,7 +100,8 @@ final class SafetyConstraints {
   }
 
   private static boolean isKept(Keep keep, Place place) {
-    return place.at().equals(keep.at()) && place.getCandidate().exercise().id().equals(keep.exercise());
+    return place.at().equals(keep.at())
+        && place.getCandidate().exercise().id().equals(keep.exercise());
   }
 
   /** Nothing is above the client's level. */
@@ -103,7 +109,9 @@ final class SafetyConstraints {
     return ABOVE_LEVEL.penalize(
         Occurrences.of(factory)
             .join(SessionFacts.class)
-            .filter((place, facts) -> place.getCandidate().exercise().level() > facts.problem().level()),
+            .filter(
+                (place, facts) ->
+                    place.getCandidate().exercise().level() > facts.problem().level()),
         (place, facts) -> 1);
   }
 
@@ -113,7 +121,8 @@ final class SafetyConstraints {
         Occurrences.of(factory)
             .join(SessionFacts.class)
             .filter(
-                (place, facts) -> Problem.names(facts.problem().exclude(), place.getCandidate().exercise())),
+                (place, facts) ->
+                    Problem.names(facts.problem().exclude(), place.getCandidate().exercise())),
         (place, facts) -> 1);
   }
 }

@@ -27,7 +27,11 @@ record Sequence(SessionFacts facts, List<Place> places) {
         .forEach(SessionFacts.class)
         .join(Place.class)
         .groupBy((facts, place) -> facts, ConstraintCollectors.toList((facts, place) -> place))
-        .map((facts, places) -> new Sequence(facts, places.stream().sorted(Comparator.comparingInt(Place::getIndex)).toList()));
+        .map(
+            (facts, places) ->
+                new Sequence(
+                    facts,
+                    places.stream().sorted(Comparator.comparingInt(Place::getIndex)).toList()));
   }
 
   /** Every two places that follow each other directly, but the two sides of one exercise. */
@@ -58,13 +62,17 @@ record Sequence(SessionFacts facts, List<Place> places) {
     for (Step step : steps(clock.rounds())) {
       Candidate next = step.place().getCandidate();
       if (last != null) {
-        boolean inside = last.getSuperset() == step.place().getSuperset() && lastRound == step.round();
+        boolean inside =
+            last.getSuperset() == step.place().getSuperset() && lastRound == step.round();
         int room = inside ? Kit.roomInside(clock) : Kit.roomInRest(clock);
-        int items = Long.bitCount(Kit.takenOff(inUse, next.handling())) + Long.bitCount(Kit.putOn(inUse, next.handling()));
+        int items =
+            Long.bitCount(Kit.takenOff(inUse, next.handling()))
+                + Long.bitCount(Kit.putOn(inUse, next.handling()));
         int seconds = facts.kit().seconds(inUse, last.getCandidate().handling(), next.handling());
         trips += wasOnTheFloor == next.floor() ? 0 : 1;
         boolean tripAgain = wasOnTheFloor != next.floor() && trips > 1;
-        handovers.add(new Handover(handovers.size(), last, step.place(), items, seconds, room, tripAgain));
+        handovers.add(
+            new Handover(handovers.size(), last, step.place(), items, seconds, room, tripAgain));
       }
       inUse = Kit.inUseAfter(inUse, next.handling());
       last = step.place();
@@ -106,5 +114,6 @@ record Sequence(SessionFacts facts, List<Place> places) {
    * @param items taken up or put away
    * @param tripAgain whether one goes down to the floor or gets up, not for the first time
    */
-  record Handover(int number, Place before, Place after, int items, int seconds, int room, boolean tripAgain) {}
+  record Handover(
+      int number, Place before, Place after, int items, int seconds, int room, boolean tripAgain) {}
 }

@@ -20,18 +20,25 @@ final class TasteConstraints {
   /** Heavy work comes before light work; a unit is a step of intensity. */
   static Constraint lightBeforeHeavy(ConstraintFactory factory) {
     return LIGHT_BEFORE_HEAVY.penalize(
-        Occurrences.pairs(factory).filter((earlier, later) -> steps(earlier, later) > 0), TasteConstraints::steps);
+        Occurrences.pairs(factory).filter((earlier, later) -> steps(earlier, later) > 0),
+        TasteConstraints::steps);
   }
 
   private static int steps(Place earlier, Place later) {
-    return later.getCandidate().exercise().intensity() - earlier.getCandidate().exercise().intensity();
+    return later.getCandidate().exercise().intensity()
+        - earlier.getCandidate().exercise().intensity();
   }
 
   /** Exercises feel different from each other. */
   static Constraint familyAgain(ConstraintFactory factory) {
     return FAMILY_AGAIN.penalize(
         Occurrences.pairs(factory)
-            .filter((a, b) -> a.getCandidate().exercise().family().equals(b.getCandidate().exercise().family())),
+            .filter(
+                (a, b) ->
+                    a.getCandidate()
+                        .exercise()
+                        .family()
+                        .equals(b.getCandidate().exercise().family())),
         (a, b) -> 1);
   }
 
@@ -41,13 +48,18 @@ final class TasteConstraints {
         factory
             .forEach(Place.class)
             .join(SessionFacts.class)
-            .filter((place, facts) -> !facts.problem().equipment().isEmpty() && !isLoaded(place, facts.problem())),
+            .filter(
+                (place, facts) ->
+                    !facts.problem().equipment().isEmpty() && !isLoaded(place, facts.problem())),
         (place, facts) -> 1);
   }
 
   private static boolean isLoaded(Place place, Problem problem) {
     return place.getCandidate().exercise().needs().stream()
-        .anyMatch(need -> problem.equipment().stream().anyMatch(owned -> owned.id().equals(need.equipment())));
+        .anyMatch(
+            need ->
+                problem.equipment().stream()
+                    .anyMatch(owned -> owned.id().equals(need.equipment())));
   }
 
   /** The work matches the client's level; a unit is a step below it. */
@@ -55,7 +67,9 @@ final class TasteConstraints {
     return TOO_EASY.penalize(
         Occurrences.of(factory)
             .join(SessionFacts.class)
-            .filter((place, facts) -> place.getCandidate().exercise().level() < facts.problem().level()),
+            .filter(
+                (place, facts) ->
+                    place.getCandidate().exercise().level() < facts.problem().level()),
         (place, facts) -> facts.problem().level() - place.getCandidate().exercise().level());
   }
 
@@ -64,7 +78,9 @@ final class TasteConstraints {
     return TOO_LIGHT.penalize(
         factory
             .forEach(Place.class)
-            .groupBy(ConstraintCollectors.sum(place -> MODERATE - place.getCandidate().exercise().intensity()))
+            .groupBy(
+                ConstraintCollectors.sum(
+                    place -> MODERATE - place.getCandidate().exercise().intensity()))
             .filter(lightness -> lightness > 0),
         lightness -> lightness);
   }

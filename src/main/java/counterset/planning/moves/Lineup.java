@@ -45,7 +45,9 @@ final class Lineup {
 
   /** Whether no place of these supersets is pinned. */
   boolean isFree(int firstSuperset, int lastSuperset) {
-    for (int index = firstSuperset * perSuperset; index < (lastSuperset + 1) * perSuperset; index++) {
+    for (int index = firstSuperset * perSuperset;
+        index < (lastSuperset + 1) * perSuperset;
+        index++) {
       if (places.get(index).isPinned()) {
         return false;
       }
@@ -53,10 +55,14 @@ final class Lineup {
     return true;
   }
 
-  /** Whether an exercise or a variant of it stands outside some supersets, or in another place of one superset. */
+  /**
+   * Whether an exercise or a variant of it stands outside some supersets, or in another place of
+   * one superset.
+   */
   boolean hasRoot(int root, int firstSuperset, int lastSuperset, int place) {
     for (int index = 0; index < places.size(); index++) {
-      boolean within = index >= firstSuperset * perSuperset && index < (lastSuperset + 1) * perSuperset;
+      boolean within =
+          index >= firstSuperset * perSuperset && index < (lastSuperset + 1) * perSuperset;
       boolean counts = place < 0 ? !within : index != place;
       Candidate candidate = places.get(index).getCandidate();
       if (counts && candidate != null && candidate.root() == root) {

@@ -10,7 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.random.RandomGenerator;
 
-/** What moves may choose from: all candidates, those of one kind, and those that can follow another without a rest. */
+/**
+ * What moves may choose from: all candidates, those of one kind, and those that can follow another
+ * without a rest.
+ */
 final class Pool {
 
   private final SessionFacts facts;
@@ -71,7 +74,10 @@ final class Pool {
     return choice;
   }
 
-  /** Contents for a superset: a choice of one, and what can follow it; null if these candidates cannot fill one. */
+  /**
+   * Contents for a superset: a choice of one, and what can follow it; null if these candidates
+   * cannot fill one.
+   */
   Candidate[] contents(Choice choice, int positions, RandomGenerator random) {
     boolean canSplit = choice.unilateral.length > 0 && positions == 2;
     if (canSplit && (choice.single.length == 0 || random.nextInt(3) == 0)) {
@@ -92,14 +98,20 @@ final class Pool {
 
   private record Kind(long needs, boolean floor) {}
 
-  /** Candidates to choose from at random, those that stand alone apart from those that fill a superset by themselves. */
+  /**
+   * Candidates to choose from at random, those that stand alone apart from those that fill a
+   * superset by themselves.
+   */
   static final class Choice {
 
     private final Candidate[] single;
     private final Candidate[] unilateral;
 
     private Choice(List<Candidate> candidates) {
-      single = candidates.stream().filter(candidate -> !candidate.unilateral()).toArray(Candidate[]::new);
+      single =
+          candidates.stream()
+              .filter(candidate -> !candidate.unilateral())
+              .toArray(Candidate[]::new);
       unilateral = candidates.stream().filter(Candidate::unilateral).toArray(Candidate[]::new);
     }
 

@@ -22,7 +22,9 @@ final class Refills {
     this.random = random;
   }
 
-  /** Another exercise in one place, where its superset holds single exercises; else a new superset. */
+  /**
+   * Another exercise in one place, where its superset holds single exercises; else a new superset.
+   */
   FillMove onePlace() {
     int index = random.nextInt(lineup.size());
     Place place = lineup.place(index);
@@ -31,7 +33,8 @@ final class Refills {
     }
     int superset = place.getSuperset();
     for (Candidate candidate : lineup.contents(superset)) {
-      if (candidate == null && lineup.isFree(superset, superset) || candidate != null && candidate.unilateral()) {
+      if (candidate == null && lineup.isFree(superset, superset)
+          || candidate != null && candidate.unilateral()) {
         return superset(superset);
       }
     }
@@ -45,7 +48,10 @@ final class Refills {
         : new FillMove(new Place[] {place}, new Candidate[] {candidate});
   }
 
-  /** Half the time one that trains the same muscle first, if it is found soon: targets are seldom covered twice over. */
+  /**
+   * Half the time one that trains the same muscle first, if it is found soon: targets are seldom
+   * covered twice over.
+   */
   private Candidate replacement(Pool.Choice choice, Candidate old) {
     Candidate candidate = choice.single(random);
     if (old != null && random.nextBoolean()) {
@@ -66,7 +72,10 @@ final class Refills {
         : pool.partners(lineup.place(beside).getCandidate());
   }
 
-  /** Mostly the kind of a place or of one beside it, since a change of equipment costs most; else all candidates. */
+  /**
+   * Mostly the kind of a place or of one beside it, since a change of equipment costs most; else
+   * all candidates.
+   */
   private Pool.Choice choiceNear(int index) {
     int near = index + random.nextInt(5) - 2;
     if (near < 0 || near >= lineup.size() || random.nextInt(100) >= NEARBY_PERCENT) {
@@ -87,10 +96,15 @@ final class Refills {
     }
     Pool.Choice near = choiceNear(superset * lineup.perSuperset());
     Candidate[] contents = pool.contents(near, lineup.perSuperset(), random);
-    return contents == null || repeats(contents, superset, superset) ? null : lineup.fill(superset, contents);
+    return contents == null || repeats(contents, superset, superset)
+        ? null
+        : lineup.fill(superset, contents);
   }
 
-  /** One to three neighbouring supersets anew with one kind of equipment on one level, which single changes do not reach. */
+  /**
+   * One to three neighbouring supersets anew with one kind of equipment on one level, which single
+   * changes do not reach.
+   */
   FillMove runOfOneKind() {
     int length = 1 + random.nextInt(Math.min(LONGEST_RUN, lineup.supersets()));
     int first = random.nextInt(lineup.supersets() - length + 1);
@@ -108,7 +122,10 @@ final class Refills {
     return lineup.fill(first, contents);
   }
 
-  /** Whether contents hold an exercise that stands outside the supersets to be filled: no use in trying that. */
+  /**
+   * Whether contents hold an exercise that stands outside the supersets to be filled: no use in
+   * trying that.
+   */
   private boolean repeats(Candidate[] contents, int first, int last) {
     for (Candidate candidate : contents) {
       if (lineup.hasRoot(candidate.root(), first, last, -1)) {

@@ -4,7 +4,9 @@ import counterset.planning.Candidate;
 import counterset.planning.Place;
 import java.util.random.RandomGenerator;
 
-/** Moves that keep the exercises and change their order. Each returns null where it cannot be made. */
+/**
+ * Moves that keep the exercises and change their order. Each returns null where it cannot be made.
+ */
 final class Reorders {
 
   private final Lineup lineup;
@@ -19,10 +21,14 @@ final class Reorders {
   FillMove swapPlaces() {
     Place first = lineup.place(random.nextInt(lineup.size()));
     Place second = lineup.place(random.nextInt(lineup.size()));
-    if (first.isPinned() || second.isPinned() || !lineup.isSingle(first) || !lineup.isSingle(second)) {
+    if (first.isPinned()
+        || second.isPinned()
+        || !lineup.isSingle(first)
+        || !lineup.isSingle(second)) {
       return null;
     }
-    return new FillMove(new Place[] {first, second}, new Candidate[] {second.getCandidate(), first.getCandidate()});
+    return new FillMove(
+        new Place[] {first, second}, new Candidate[] {second.getCandidate(), first.getCandidate()});
   }
 
   /** Two whole supersets change places. */

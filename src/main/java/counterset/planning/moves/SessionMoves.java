@@ -9,10 +9,14 @@ import java.util.Iterator;
 import java.util.NoSuchElementException;
 import java.util.Random;
 
-/** Makes the random moves of the search. The shares of the kinds of move were chosen by measuring. */
+/**
+ * Makes the random moves of the search. The shares of the kinds of move were chosen by measuring.
+ */
 public final class SessionMoves implements MoveIteratorFactory<SessionSolution, FillMove> {
 
-  /** Tries before a solution is taken to allow no further move, as when nearly everything is pinned. */
+  /**
+   * Tries before a solution is taken to allow no further move, as when nearly everything is pinned.
+   */
   private static final int MOST_TRIES = 1_000;
 
   // Kept from step to step, each of which asks for an iterator of its own.
@@ -32,12 +36,15 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
   }
 
   @Override
-  public Iterator<FillMove> createRandomMoveIterator(ScoreDirector<SessionSolution> director, Random random) {
+  public Iterator<FillMove> createRandomMoveIterator(
+      ScoreDirector<SessionSolution> director, Random random) {
     SessionSolution solution = director.getWorkingSolution();
     if (solution.getFacts() != facts) {
       facts = solution.getFacts();
       pool = new Pool(facts);
-      movable = solution.getPlaces().stream().anyMatch(place -> !place.isPinned()) && !facts.candidates().isEmpty();
+      movable =
+          solution.getPlaces().stream().anyMatch(place -> !place.isPinned())
+              && !facts.candidates().isEmpty();
     }
     return movable ? new Moves(new Lineup(solution), pool, random) : Collections.emptyIterator();
   }

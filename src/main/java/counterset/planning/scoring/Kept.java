@@ -17,7 +17,8 @@ final class Kept {
     List<Keep> keeps = facts.problem().keep();
     places =
         keeps.stream()
-            .mapToInt(keep -> (keep.at().superset() - 1) * facts.perSuperset() + keep.at().position())
+            .mapToInt(
+                keep -> (keep.at().superset() - 1) * facts.perSuperset() + keep.at().position())
             .toArray();
     exercises = keeps.stream().map(Keep::exercise).toArray(String[]::new);
     weight = SessionConstraint.KEPT_MOVED.weight(facts.problem());
@@ -27,7 +28,9 @@ final class Kept {
     int cost = 0;
     for (int i = 0; i < places.length; i++) {
       boolean there =
-          places[i] < now.length && now[places[i]] != null && now[places[i]].exercise().id().equals(exercises[i]);
+          places[i] < now.length
+              && now[places[i]] != null
+              && now[places[i]].exercise().id().equals(exercises[i]);
       cost += there ? 0 : weight;
     }
     return cost;

@@ -17,7 +17,8 @@ public final class Ledger implements ScoreSink {
   /** All matches of a solution, in a fixed order. */
   public static List<Entry> of(SessionSolution solution) {
     Ledger ledger = new Ledger();
-    Candidate[] places = solution.getPlaces().stream().map(Place::getCandidate).toArray(Candidate[]::new);
+    Candidate[] places =
+        solution.getPlaces().stream().map(Place::getCandidate).toArray(Candidate[]::new);
     new StraightLine(solution.getFacts()).score(places, ledger);
     return List.copyOf(ledger.entries);
   }
@@ -33,7 +34,9 @@ public final class Ledger implements ScoreSink {
    * @param amount units of the constraint's weight, at least 1
    * @param first the index of its place, or -1
    * @param second the index of its other place, or -1
-   * @param detail the index of the target, owned item, wish or keep of the problem that it is about, or -1
+   * @param detail the index of the target, owned item, wish or keep of the problem that it is
+   *     about, or -1
    */
-  public record Entry(SessionConstraint constraint, int amount, int first, int second, int detail) {}
+  public record Entry(
+      SessionConstraint constraint, int amount, int first, int second, int detail) {}
 }

@@ -13,10 +13,11 @@ import counterset.timeline.Kit;
 import java.util.Arrays;
 
 /**
- * The score that drives the search: the sum that {@link StraightLine} would make of a session, without its matches.
+ * The score that drives the search: the sum that {@link StraightLine} would make of a session,
+ * without its matches.
  *
- * <p>It counts where the straight line compares every two exercises, which makes it several times faster. It keeps scratch
- * arrays, so an instance serves one thread.
+ * <p>It counts where the straight line compares every two exercises, which makes it several times
+ * faster. It keeps scratch arrays, so an instance serves one thread.
  */
 final class SearchScore {
 
@@ -66,7 +67,8 @@ final class SearchScore {
     wItem = tables.weight(SessionConstraint.EQUIPMENT_CHANGE);
     wSecond = tables.weight(SessionConstraint.CHANGEOVER_SECONDS);
     wTrip = tables.weight(SessionConstraint.FLOOR_TRIP);
-    wSameMuscle = tables.sameMuscleMatters ? tables.weight(SessionConstraint.SAME_MUSCLE_IN_A_ROW) : 0;
+    wSameMuscle =
+        tables.sameMuscleMatters ? tables.weight(SessionConstraint.SAME_MUSCLE_IN_A_ROW) : 0;
     wJoint = tables.weight(SessionConstraint.JOINT_AGAIN);
     wSides = tables.weight(SessionConstraint.SIDES_SPLIT);
     wEmpty = tables.weight(SessionConstraint.SUPERSET_EMPTY);
@@ -88,7 +90,9 @@ final class SearchScore {
    * @param places the candidates by place, null where there is none
    */
   HardMediumSoftScore score(Candidate[] places) {
-    hard = -kept.cost(places) - tables.weight(SessionConstraint.CLOCK_OVERRUN) * facts.overrunSeconds();
+    hard =
+        -kept.cost(places)
+            - tables.weight(SessionConstraint.CLOCK_OVERRUN) * facts.overrunSeconds();
     medium = 0;
     soft = 0;
     supersets(places);
@@ -132,7 +136,9 @@ final class SearchScore {
     }
     soft -= lightness > 0 ? wLight * lightness : 0;
     if (perSuperset == 2) {
-      soft -= tables.weight(SessionConstraint.ONE_SIDED_SHARE) * OneSidedShare.distance(oneSided, facts.supersets());
+      soft -=
+          tables.weight(SessionConstraint.ONE_SIDED_SHARE)
+              * OneSidedShare.distance(oneSided, facts.supersets());
     }
   }
 
@@ -169,7 +175,8 @@ final class SearchScore {
             continue;
           }
           Handling handling = next.handling();
-          if (last != null && (last != next || (inUse & ~handling.keeps() | handling.needs() & ~inUse) != 0)) {
+          if (last != null
+              && (last != next || (inUse & ~handling.keeps() | handling.needs() & ~inUse) != 0)) {
             change(inUse, last.handling(), handling, inside ? roomInside : roomInRest);
             if (tables.floor[last.index()] != tables.floor[next.index()] && trips++ > 0) {
               soft -= wTrip;
@@ -219,8 +226,12 @@ final class SearchScore {
     for (int i = 0; i < occurrences; i++) {
       int index = occurrence[i];
       hard -= tables.ownHard[index] + wRepeat * rootCount[tables.root[index]]++;
-      int heavier = tables.intensity[index] == 3 ? 2 * light + middling : tables.intensity[index] == 2 ? light : 0;
-      soft -= tables.ownSoft[index] + wFamily * familyCount[tables.family[index]]++ + wOrder * heavier;
+      int heavier =
+          tables.intensity[index] == 3
+              ? 2 * light + middling
+              : tables.intensity[index] == 2 ? light : 0;
+      soft -=
+          tables.ownSoft[index] + wFamily * familyCount[tables.family[index]]++ + wOrder * heavier;
       light += tables.intensity[index] == 1 ? 1 : 0;
       middling += tables.intensity[index] == 2 ? 1 : 0;
       used |= tables.uses[index];
@@ -236,8 +247,7 @@ final class SearchScore {
       familyCount[tables.family[occurrence[i]]] = 0;
     }
     medium -=
-        tables.weight(SessionConstraint.EQUIPMENT_UNUSED)
-            * (tables.items - Long.bitCount(used));
+        tables.weight(SessionConstraint.EQUIPMENT_UNUSED) * (tables.items - Long.bitCount(used));
     medium -=
         tables.weight(SessionConstraint.INCLUDE_MISSING)
             * (tables.wishes - Long.bitCount(included));
@@ -253,7 +263,8 @@ final class SearchScore {
     int away = 0;
     for (int target = 0; target < halfSets.length; target++) {
       away +=
-          Shares.squaredDistance(halfSets[target] * rounds, all, tables.emphasis[target], tables.emphasisSum);
+          Shares.squaredDistance(
+              halfSets[target] * rounds, all, tables.emphasis[target], tables.emphasisSum);
     }
     soft -= tables.weight(SessionConstraint.UNEVEN_VOLUME) * away;
   }

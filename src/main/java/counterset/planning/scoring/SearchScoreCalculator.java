@@ -9,7 +9,8 @@ import counterset.planning.SessionSolution;
 import java.util.List;
 
 /** Lets {@link SearchScore} drive the solver, which makes a calculator for each of its threads. */
-public final class SearchScoreCalculator implements EasyScoreCalculator<SessionSolution, HardMediumSoftScore> {
+public final class SearchScoreCalculator
+    implements EasyScoreCalculator<SessionSolution, HardMediumSoftScore> {
 
   private SessionFacts facts;
   private SearchScore score;

@@ -18,7 +18,8 @@ import java.util.List;
 /**
  * Scores the places of a session in one straight pass and tells a sink every match.
  *
- * <p>{@link SearchScore} says the same as a sum. It keeps scratch arrays, so an instance serves one thread.
+ * <p>{@link SearchScore} says the same as a sum. It keeps scratch arrays, so an instance serves one
+ * thread.
  */
 final class StraightLine {
 
@@ -46,7 +47,10 @@ final class StraightLine {
     this.minSets = targets.stream().mapToInt(Target::minSets).toArray();
     this.emphasisSum = targets.stream().mapToInt(Target::emphasis).sum();
     List<Keep> keeps = facts.problem().keep();
-    this.keptPlaces = keeps.stream().mapToInt(keep -> (keep.at().superset() - 1) * perSuperset + keep.at().position()).toArray();
+    this.keptPlaces =
+        keeps.stream()
+            .mapToInt(keep -> (keep.at().superset() - 1) * perSuperset + keep.at().position())
+            .toArray();
     this.keptExercises = keeps.stream().map(Keep::exercise).toArray(String[]::new);
     this.halfSets = new int[targets.size()];
     this.occurrence = new Candidate[facts.supersets() * perSuperset];
@@ -157,7 +161,8 @@ final class StraightLine {
           }
           if (last != NOWHERE) {
             int items =
-                Long.bitCount(Kit.takenOff(inUse, next.handling())) + Long.bitCount(Kit.putOn(inUse, next.handling()));
+                Long.bitCount(Kit.takenOff(inUse, next.handling()))
+                    + Long.bitCount(Kit.putOn(inUse, next.handling()));
             if (items > 0) {
               sink.match(EQUIPMENT_CHANGE, items, last, place, NOWHERE);
             }
@@ -243,7 +248,12 @@ final class StraightLine {
       for (int i = 0; i < j; i++) {
         Candidate earlier = occurrence[i];
         if (later.intensity() > earlier.intensity()) {
-          sink.match(LIGHT_BEFORE_HEAVY, later.intensity() - earlier.intensity(), occurrencePlace[i], occurrencePlace[j], NOWHERE);
+          sink.match(
+              LIGHT_BEFORE_HEAVY,
+              later.intensity() - earlier.intensity(),
+              occurrencePlace[i],
+              occurrencePlace[j],
+              NOWHERE);
         }
         if (later.family() == earlier.family()) {
           sink.match(FAMILY_AGAIN, 1, occurrencePlace[i], occurrencePlace[j], NOWHERE);
@@ -300,7 +310,9 @@ final class StraightLine {
     }
     for (int i = 0; i < keptPlaces.length; i++) {
       boolean beyond = keptPlaces[i] >= places.length;
-      if (beyond || places[keptPlaces[i]] == null || !places[keptPlaces[i]].exercise().id().equals(keptExercises[i])) {
+      if (beyond
+          || places[keptPlaces[i]] == null
+          || !places[keptPlaces[i]].exercise().id().equals(keptExercises[i])) {
         sink.match(KEPT_MOVED, 1, beyond ? NOWHERE : keptPlaces[i], NOWHERE, i);
       }
     }

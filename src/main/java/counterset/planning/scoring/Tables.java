@@ -25,7 +25,10 @@ final class Tables {
   final long[] uses;
   final long[] included;
 
-  /** Hard cost of a candidate wherever it stands, and its soft cost once a superset and once a place. */
+  /**
+   * Hard cost of a candidate wherever it stands, and its soft cost once a superset and once a
+   * place.
+   */
   final int[] ownHard;
 
   final int[] ownSoft;
@@ -71,7 +74,8 @@ final class Tables {
     }
     ownHard = all.stream().mapToInt(this::ownHard).toArray();
     ownSoft = all.stream().mapToInt(this::ownSoft).toArray();
-    placeSoft = all.stream().mapToInt(c -> c.loaded() ? 0 : weight(SessionConstraint.UNLOADED)).toArray();
+    placeSoft =
+        all.stream().mapToInt(c -> c.loaded() ? 0 : weight(SessionConstraint.UNLOADED)).toArray();
     emphasis = problem.targets().stream().mapToInt(Target::emphasis).toArray();
     minSets = problem.targets().stream().mapToInt(Target::minSets).toArray();
     emphasisSum = problem.targets().stream().mapToInt(Target::emphasis).sum();

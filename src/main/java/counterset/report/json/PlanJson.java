@@ -56,7 +56,9 @@ public final class PlanJson {
 
   private static void interval(Announcement announcement, ObjectNode json) {
     Interval interval = announcement.interval();
-    json.put("start", interval.start()).put("end", interval.end()).put("kind", interval.kind().id());
+    json.put("start", interval.start())
+        .put("end", interval.end())
+        .put("kind", interval.kind().id());
     interval.at().ifPresent(at -> json.put("superset", at.superset()).put("position", at.letter()));
     interval.round().ifPresent(round -> json.put("round", round));
     interval.exercise().ifPresent(exercise -> json.put("exercise", exercise.id()));
@@ -81,7 +83,9 @@ public final class PlanJson {
   }
 
   private void changeover(Changeover changeover, ObjectNode json) {
-    json.putObject("after").put("superset", changeover.after().superset()).put("position", changeover.after().letter());
+    json.putObject("after")
+        .put("superset", changeover.after().superset())
+        .put("position", changeover.after().letter());
     if (plan.problem().clock().rounds() > 1) {
       json.put("round", changeover.round());
     }

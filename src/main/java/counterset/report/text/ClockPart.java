@@ -41,19 +41,23 @@ final class ClockPart {
       switch (interval.kind()) {
         case GET_READY, WARM_UP, COOL_DOWN -> {
           heading(interval, last);
-          String lead = String.format(Locale.ROOT, "%6s  %3d s  ", Times.clock(interval.start()), interval.seconds());
+          String lead =
+              String.format(
+                  Locale.ROOT, "%6s  %3d s  ", Times.clock(interval.start()), interval.seconds());
           page.plain(lead, announcement.text());
         }
         case WORK -> work.write(interval);
         case SWITCH -> pause(announcement, "SWITCH", 0);
-        case REST -> pause(announcement, "REST", interval.seconds() - plan.problem().clock().rest());
+        case REST ->
+            pause(announcement, "REST", interval.seconds() - plan.problem().clock().rest());
       }
       last = Optional.of(interval.kind());
     }
     page.blank();
     int unused = plan.totals().unusedSeconds();
     String left = unused < 0 ? -unused + " s over the cap" : unused + " s of the cap unused";
-    page.strong(String.format(Locale.ROOT, "%6s  ", Times.clock(plan.totals().seconds())), "END, " + left);
+    page.strong(
+        String.format(Locale.ROOT, "%6s  ", Times.clock(plan.totals().seconds())), "END, " + left);
   }
 
   private void heading(Interval interval, Optional<IntervalKind> last) {
@@ -61,10 +65,17 @@ final class ClockPart {
       return;
     }
     int seconds =
-        plan.timeline().stream().filter(other -> other.kind() == interval.kind()).mapToInt(Interval::seconds).sum();
+        plan.timeline().stream()
+            .filter(other -> other.kind() == interval.kind())
+            .mapToInt(Interval::seconds)
+            .sum();
     String name = interval.kind().id().replace('-', ' ').toUpperCase(Locale.ROOT);
     page.blank();
-    page.strong("", name.replace("WARM UP", "WARM-UP").replace("COOL DOWN", "COOL-DOWN") + "  " + Times.clock(seconds));
+    page.strong(
+        "",
+        name.replace("WARM UP", "WARM-UP").replace("COOL DOWN", "COOL-DOWN")
+            + "  "
+            + Times.clock(seconds));
   }
 
   private void pause(Announcement announcement, String name, int leftOver) {

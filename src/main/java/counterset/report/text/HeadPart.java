@@ -23,10 +23,14 @@ final class HeadPart {
     page.plain("Length       ", length(plan));
     page.plain("Clock        ", clock(plan.problem().clock()));
     page.plain("Level        ", String.valueOf(plan.problem().level()));
-    List<String> targets = plan.problem().targets().stream().map(target -> target(target, catalogue)).toList();
+    List<String> targets =
+        plan.problem().targets().stream().map(target -> target(target, catalogue)).toList();
     page.plain("Targets      ", English.list(targets));
     List<String> limits =
-        plan.problem().limitations().stream().map(catalogue.limitations()::get).map(Limitation::name).toList();
+        plan.problem().limitations().stream()
+            .map(catalogue.limitations()::get)
+            .map(Limitation::name)
+            .toList();
     page.plain("Limitations  ", limits.isEmpty() ? "none" : English.list(limits));
   }
 
@@ -39,7 +43,13 @@ final class HeadPart {
     }
     if (plan.totals().supersets() == 0) {
       String minutes = English.count(plan.problem().minutes(), "minute");
-      page.strong("", "NOTHING TO DO: no " + BlockWords.name(plan) + " fits " + minutes + " with these wishes.");
+      page.strong(
+          "",
+          "NOTHING TO DO: no "
+              + BlockWords.name(plan)
+              + " fits "
+              + minutes
+              + " with these wishes.");
     }
     if (!plan.solver().complete()) {
       page.strong("", "Interrupted: the best plan found so far.");

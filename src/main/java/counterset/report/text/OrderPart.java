@@ -23,7 +23,8 @@ final class OrderPart {
     page.strong("", "ORDER");
     for (Superset superset : plan.session().supersets()) {
       String time = start(plan, superset).map(Times::clock).orElse("-");
-      page.plain(String.format(Locale.ROOT, "  %2d  %6s  ", superset.number(), time), names(superset));
+      page.plain(
+          String.format(Locale.ROOT, "  %2d  %6s  ", superset.number(), time), names(superset));
     }
   }
 

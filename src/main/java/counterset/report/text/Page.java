@@ -50,7 +50,8 @@ final class Page {
     String before = lead;
     for (String line : wrapped(words.replaceAll("\\p{Cntrl}", " "), WIDTH - lead.length())) {
       String whole = (before + line).stripTrailing();
-      text.append(colour && !style.isEmpty() ? ESCAPE + style + whole + ESCAPE + "0m" : whole).append('\n');
+      text.append(colour && !style.isEmpty() ? ESCAPE + style + whole + ESCAPE + "0m" : whole)
+          .append('\n');
       before = hang;
     }
   }

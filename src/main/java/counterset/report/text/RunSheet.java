@@ -4,7 +4,8 @@ import counterset.model.Catalogue;
 import counterset.model.Plan;
 
 /**
- * The run sheet: what to fetch, the session by the second with what is said in each rest, and what the plan is worth.
+ * The run sheet: what to fetch, the session by the second with what is said in each rest, and what
+ * the plan is worth.
  */
 public final class RunSheet {
 
@@ -13,7 +14,8 @@ public final class RunSheet {
   /**
    * A run sheet of lines of at most 100 columns.
    *
-   * @param colour whether to make some lines stand out on a terminal; the words are the same without
+   * @param colour whether to make some lines stand out on a terminal; the words are the same
+   *     without
    */
   public static String of(Plan plan, Catalogue catalogue, boolean colour) {
     Page page = new Page(colour);

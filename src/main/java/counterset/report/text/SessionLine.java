@@ -13,7 +13,8 @@ public final class SessionLine {
 
   /** {@code 19:50 of 20:00, 8 supersets, 6 of 6 targets, medium 0, soft +27: Lunch-break legs}. */
   public static String of(Plan plan) {
-    long covered = plan.coverage().stream().filter(target -> target.direct() >= target.minSets()).count();
+    long covered =
+        plan.coverage().stream().filter(target -> target.direct() >= target.minSets()).count();
     String score =
         plan.score().feasible()
             ? "medium " + plan.score().medium() + ", soft " + ScoreWords.points(plan.score().soft())

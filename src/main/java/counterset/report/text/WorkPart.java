@@ -23,7 +23,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** A superset: its heading, and each exercise with its equipment, its set-up, its cues and what to watch for. */
+/**
+ * A superset: its heading, and each exercise with its equipment, its set-up, its cues and what to
+ * watch for.
+ */
 final class WorkPart {
 
   private static final String DETAIL = "           ";
@@ -60,7 +63,10 @@ final class WorkPart {
     boolean first = explained.add(exercise.id());
     exercise(work, exercise);
     if (isUnpaused(work)) {
-      course.changeoverInto(work).map(handling::sentences).filter(tasks -> !tasks.isEmpty())
+      course
+          .changeoverInto(work)
+          .map(handling::sentences)
+          .filter(tasks -> !tasks.isEmpty())
           .ifPresent(tasks -> page.plain(DETAIL + "Do     ", String.join(" ", tasks)));
     }
     if (first) {
@@ -82,7 +88,10 @@ final class WorkPart {
 
   private void heading(Interval work) {
     Superset current =
-        plan.session().supersets().stream().filter(s -> s.number() == superset).findFirst().orElseThrow();
+        plan.session().supersets().stream()
+            .filter(s -> s.number() == superset)
+            .findFirst()
+            .orElseThrow();
     int end =
         plan.timeline().stream()
             .filter(interval -> interval.kind() == IntervalKind.WORK)
@@ -94,8 +103,17 @@ final class WorkPart {
     page.blank();
     page.strong(
         "",
-        Times.clock(work.start()) + " - " + Times.clock(end) + "  " + block + " " + superset + " of "
-            + plan.session().supersets().size() + ": " + kinds.heading(current));
+        Times.clock(work.start())
+            + " - "
+            + Times.clock(end)
+            + "  "
+            + block
+            + " "
+            + superset
+            + " of "
+            + plan.session().supersets().size()
+            + ": "
+            + kinds.heading(current));
     if (work.round().isPresent()) {
       page.plain("        ", round(work));
     }
@@ -114,7 +132,9 @@ final class WorkPart {
               case RIGHT -> ", right side, same again";
               case ALTERNATING -> ", sides in turn";
             };
-    String lead = String.format(Locale.ROOT, "%6s  %s  ", Times.clock(work.start()), work.at().orElseThrow().letter());
+    String lead =
+        String.format(
+            Locale.ROOT, "%6s  %s  ", Times.clock(work.start()), work.at().orElseThrow().letter());
     String with = work.side().equals(Optional.of(Side.RIGHT)) ? "" : equipment(work, exercise);
     String line = String.format(Locale.ROOT, "%-46s  %s", name, with);
     if (lead.length() + line.length() <= Page.WIDTH) {

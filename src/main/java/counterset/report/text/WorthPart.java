@@ -25,11 +25,14 @@ final class WorthPart {
     String format = "  %-" + Math.min(50, Math.max(6, width)) + "s  %6s  %8s  %5s  %6s  %s";
     page.blank();
     page.strong("", "COVERAGE  sets are direct ones and half of the indirect ones");
-    page.plain("", String.format(Locale.ROOT, format, "", "direct", "indirect", "sets", "wanted", ""));
+    page.plain(
+        "", String.format(Locale.ROOT, format, "", "direct", "indirect", "sets", "wanted", ""));
     for (TargetCoverage target : plan.coverage()) {
       String sets = String.format(Locale.ROOT, "%.1f", target.sets());
       String note = target.direct() < target.minSets() ? "SHORT" : "";
-      Object[] cells = {name(target, catalogue), target.direct(), target.indirect(), sets, target.minSets(), note};
+      Object[] cells = {
+        name(target, catalogue), target.direct(), target.indirect(), sets, target.minSets(), note
+      };
       page.plain("", String.format(Locale.ROOT, format, cells));
     }
   }
@@ -43,11 +46,18 @@ final class WorthPart {
     page.blank();
     page.strong(
         "",
-        "SCORE  hard " + score.hard() + ", medium " + score.medium() + ", soft " + ScoreWords.points(score.soft()));
+        "SCORE  hard "
+            + score.hard()
+            + ", medium "
+            + score.medium()
+            + ", soft "
+            + ScoreWords.points(score.soft()));
     List<PlanScore.Line> lines =
         score.lines().stream()
             .filter(line -> line.matches() > 0)
-            .sorted(Comparator.comparing(WorthPart::rank).thenComparing(line -> -Math.abs(line.score())))
+            .sorted(
+                Comparator.comparing(WorthPart::rank)
+                    .thenComparing(line -> -Math.abs(line.score())))
             .toList();
     for (PlanScore.Line line : lines) {
       String level = rank(line) < 2 ? " (" + line.level() + ")" : "";
@@ -56,7 +66,15 @@ final class WorthPart {
     }
     SolverNote note = plan.solver();
     String how = note.moves() > 0 ? ", " + note.moves() + " moves" : "";
-    page.faint("  ", "Counterset " + note.version() + ", effort " + note.effort() + ", seed " + note.seed() + how);
+    page.faint(
+        "  ",
+        "Counterset "
+            + note.version()
+            + ", effort "
+            + note.effort()
+            + ", seed "
+            + note.seed()
+            + how);
   }
 
   private static int rank(PlanScore.Line line) {

@@ -16,8 +16,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Holds one constraint to an amount, in units of its weight, for a session: the constraint stream, and the straight pass
- * that drives the search with it.
+ * Holds one constraint to an amount, in units of its weight, for a session: the constraint stream,
+ * and the straight pass that drives the search with it.
  */
 final class Check {
 
@@ -50,8 +50,11 @@ final class Check {
     assertThat(straight(constraint, session)).as("straight pass").isZero();
   }
 
-  private static ShadowVariableAwareSingleConstraintAssertion given(SessionConstraint constraint, SessionBuilder session) {
-    return VERIFIER.verifyThat((provider, factory) -> define(constraint, factory)).givenSolution(session.solution());
+  private static ShadowVariableAwareSingleConstraintAssertion given(
+      SessionConstraint constraint, SessionBuilder session) {
+    return VERIFIER
+        .verifyThat((provider, factory) -> define(constraint, factory))
+        .givenSolution(session.solution());
   }
 
   private static int straight(SessionConstraint constraint, SessionBuilder session) {

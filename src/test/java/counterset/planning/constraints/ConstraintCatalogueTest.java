@@ -21,11 +21,29 @@ class ConstraintCatalogueTest {
   /** Levels and default weights as the planning model of the design states them. */
   private static final Map<String, Integer> HARD =
       Map.of(
-          "exerciseRepeated", 1, "sidesSplit", 1, "equipmentMissing", 1, "unsafeForClient", 1, "changeoverTooLong", 1,
-          "clockOverrun", 1, "keptMoved", 1, "aboveLevel", 1, "excluded", 1);
+          "exerciseRepeated",
+          1,
+          "sidesSplit",
+          1,
+          "equipmentMissing",
+          1,
+          "unsafeForClient",
+          1,
+          "changeoverTooLong",
+          1,
+          "clockOverrun",
+          1,
+          "keptMoved",
+          1,
+          "aboveLevel",
+          1,
+          "excluded",
+          1);
 
-  private static final Map<String, Integer> TRACKS_HARD = Map.of("modificationMissing", 1, "trackRepeated", 1);
-  private static final Map<String, Integer> MEDIUM = Map.of("targetUncovered", 1, "supersetEmpty", 1, "equipmentUnused", 1);
+  private static final Map<String, Integer> TRACKS_HARD =
+      Map.of("modificationMissing", 1, "trackRepeated", 1);
+  private static final Map<String, Integer> MEDIUM =
+      Map.of("targetUncovered", 1, "supersetEmpty", 1, "equipmentUnused", 1);
   private static final Map<String, Integer> SOFT =
       Map.ofEntries(
           Map.entry("equipmentChange", 5),
@@ -49,7 +67,8 @@ class ConstraintCatalogueTest {
   private static final Set<String> OUR_OWN = Set.of("includeMissing", "tooLight");
 
   /** Constraints of the design that belong to tracks, which need not exist yet. */
-  private static final Set<String> OF_TRACKS = Set.of("modificationMissing", "trackRepeated", "modificationAwkward");
+  private static final Set<String> OF_TRACKS =
+      Set.of("modificationMissing", "trackRepeated", "modificationAwkward");
 
   private static final List<Class<?>> TESTS =
       List.of(
@@ -75,7 +94,8 @@ class ConstraintCatalogueTest {
 
   @Test
   void idsAreTheConstantsInCamelCase() {
-    assertThat(Stream.of(SessionConstraint.values()).map(constraint -> camelCase(constraint.name())))
+    assertThat(
+            Stream.of(SessionConstraint.values()).map(constraint -> camelCase(constraint.name())))
         .containsExactlyElementsOf(ids())
         .doesNotHaveDuplicates();
   }
@@ -95,8 +115,13 @@ class ConstraintCatalogueTest {
   @ParameterizedTest
   @EnumSource
   void everyConstraintHasATestOfItsName(SessionConstraint constraint) {
-    Stream<String> tests = TESTS.stream().flatMap(test -> Arrays.stream(test.getDeclaredMethods())).map(Method::getName);
-    assertThat(tests).as("tests of %s", constraint.id()).anyMatch(name -> name.startsWith(constraint.id()));
+    Stream<String> tests =
+        TESTS.stream()
+            .flatMap(test -> Arrays.stream(test.getDeclaredMethods()))
+            .map(Method::getName);
+    assertThat(tests)
+        .as("tests of %s", constraint.id())
+        .anyMatch(name -> name.startsWith(constraint.id()));
   }
 
   @ParameterizedTest
@@ -119,13 +144,16 @@ class ConstraintCatalogueTest {
     Map<String, String> actual = new TreeMap<>();
     Stream.of(SessionConstraint.values())
         .filter(constraint -> !OUR_OWN.contains(constraint.id()))
-        .forEach(constraint -> actual.put(constraint.id(), constraint.level() + " " + constraint.defaultWeight()));
+        .forEach(
+            constraint ->
+                actual.put(constraint.id(), constraint.level() + " " + constraint.defaultWeight()));
     assertThat(actual).isEqualTo(expected);
   }
 
   @ParameterizedTest
   @EnumSource
   void onlyPairsAndLikesAreRewards(SessionConstraint constraint) {
-    assertThat(constraint.isReward()).isEqualTo(Set.of("opposingPair", "likes").contains(constraint.id()));
+    assertThat(constraint.isReward())
+        .isEqualTo(Set.of("opposingPair", "likes").contains(constraint.id()));
   }
 }

@@ -25,7 +25,8 @@ class CoverageConstraintsTest {
   private final Exercise moreQuads = exercise("more-quads").withPrimary("quadriceps").build();
   private final Exercise thirdQuads = exercise("third-quads").withPrimary("quadriceps").build();
   private final Exercise hams = exercise("hams").withPrimary("hamstrings").build();
-  private final Exercise helped = exercise("helped").withPrimary("chest").withSecondary("quadriceps").build();
+  private final Exercise helped =
+      exercise("helped").withPrimary("chest").withSecondary("quadriceps").build();
   private final Exercise chest = exercise("chest").withPrimary("chest").build();
 
   private SessionBuilder wanting(int minSets) {
@@ -52,12 +53,19 @@ class CoverageConstraintsTest {
 
   @Test
   void targetUncoveredAddsTheTargets() {
-    Target[] targets = {new Target("hamstrings", 1, 1), new Target("chest", 1, 2), new Target("quadriceps", 1, 1)};
+    Target[] targets = {
+      new Target("hamstrings", 1, 1), new Target("chest", 1, 2), new Target("quadriceps", 1, 1)
+    };
     costs(TARGET_UNCOVERED, 3, session().asked(p -> p.targets(targets)).superset(quads, moreQuads));
   }
 
   private SessionBuilder sharing(int quadriceps, int hamstrings) {
-    return session().asked(p -> p.targets(new Target("quadriceps", quadriceps, 0), new Target("hamstrings", hamstrings, 0)));
+    return session()
+        .asked(
+            p ->
+                p.targets(
+                    new Target("quadriceps", quadriceps, 0),
+                    new Target("hamstrings", hamstrings, 0)));
   }
 
   @Test
@@ -109,13 +117,16 @@ class CoverageConstraintsTest {
     silent(EQUIPMENT_UNUSED, owning(Trade.DUMBBELL));
     costs(EQUIPMENT_UNUSED, 1, owning(Trade.DUMBBELL, Trade.CHAIR));
     costs(EQUIPMENT_UNUSED, 2, owning(Trade.ANKLE_WEIGHTS, Trade.CHAIR));
-    costs(EQUIPMENT_UNUSED, 1, session().asked(p -> p.owning(Problems.two(Trade.CHAIR))).superset());
+    costs(
+        EQUIPMENT_UNUSED, 1, session().asked(p -> p.owning(Problems.two(Trade.CHAIR))).superset());
   }
 
   @Test
   void equipmentUnusedIsSatisfiedByComfort() {
     costs(EQUIPMENT_UNUSED, 1, owning(Trade.MAT));
-    silent(EQUIPMENT_UNUSED, owning(Trade.MAT).superset(exercise("lying").withPosition(Position.SUPINE).build()));
+    silent(
+        EQUIPMENT_UNUSED,
+        owning(Trade.MAT).superset(exercise("lying").withPosition(Position.SUPINE).build()));
     Exercise allowing = exercise("allowing").withAllowsWorn(Trade.ANKLE_WEIGHTS).build();
     costs(EQUIPMENT_UNUSED, 1, owning(Trade.ANKLE_WEIGHTS).superset(allowing));
   }
@@ -124,9 +135,21 @@ class CoverageConstraintsTest {
   void includeMissingCountsWishesThatAreNotThere() {
     silent(INCLUDE_MISSING, session().superset(quads, hams));
     silent(INCLUDE_MISSING, session().asked(p -> p.including("quads")).superset(quads, hams));
-    costs(INCLUDE_MISSING, 1, session().asked(p -> p.including("quads", "chest")).candidates(chest).superset(quads, hams));
-    costs(INCLUDE_MISSING, 2, session().asked(p -> p.including("quads", "chest")).candidates(quads, chest).superset());
+    costs(
+        INCLUDE_MISSING,
+        1,
+        session()
+            .asked(p -> p.including("quads", "chest"))
+            .candidates(chest)
+            .superset(quads, hams));
+    costs(
+        INCLUDE_MISSING,
+        2,
+        session().asked(p -> p.including("quads", "chest")).candidates(quads, chest).superset());
     Exercise variant = exercise("quads-heavy").withVariantOf("quads").build();
-    costs(INCLUDE_MISSING, 1, session().asked(p -> p.including("quads")).candidates(quads).superset(variant, plain("x")));
+    costs(
+        INCLUDE_MISSING,
+        1,
+        session().asked(p -> p.including("quads")).candidates(quads).superset(variant, plain("x")));
   }
 }

@@ -16,20 +16,28 @@ import counterset.model.Load;
 import counterset.model.Position;
 import org.junit.jupiter.api.Test;
 
-/** Seconds of the small trade: dumbbell 3 on and 2 off, ankle weights 20 and 12, mat 5 and 3, chair 5 and 4. */
+/**
+ * Seconds of the small trade: dumbbell 3 on and 2 off, ankle weights 20 and 12, mat 5 and 3, chair
+ * 5 and 4.
+ */
 class HandlingConstraintsTest {
 
   private final Exercise standing = plain("standing");
   private final Exercise standingToo = plain("standing-too");
   private final Exercise seated = exercise("seated").withPosition(Position.SEATED).build();
-  private final Exercise wall = exercise("at-wall").withPosition(Position.WALL).withNeed(Trade.WALL, 1).build();
+  private final Exercise wall =
+      exercise("at-wall").withPosition(Position.WALL).withNeed(Trade.WALL, 1).build();
   private final Exercise prone = exercise("prone").withPosition(Position.PRONE).build();
   private final Exercise supine = exercise("supine").withPosition(Position.SUPINE).build();
-  private final Exercise dumbbell = exercise("dumbbell").withNeed(Trade.DUMBBELL, 1, Load.HEAVY).build();
-  private final Exercise lighter = exercise("lighter").withNeed(Trade.DUMBBELL, 1, Load.LIGHT).build();
-  private final Exercise dumbbells = exercise("dumbbells").withNeed(Trade.DUMBBELL, 2, Load.HEAVY).build();
+  private final Exercise dumbbell =
+      exercise("dumbbell").withNeed(Trade.DUMBBELL, 1, Load.HEAVY).build();
+  private final Exercise lighter =
+      exercise("lighter").withNeed(Trade.DUMBBELL, 1, Load.LIGHT).build();
+  private final Exercise dumbbells =
+      exercise("dumbbells").withNeed(Trade.DUMBBELL, 2, Load.HEAVY).build();
   private final Exercise worn = exercise("worn").withNeed(Trade.ANKLE_WEIGHTS, 1).build();
-  private final Exercise allowing = exercise("allowing").withAllowsWorn(Trade.ANKLE_WEIGHTS).build();
+  private final Exercise allowing =
+      exercise("allowing").withAllowsWorn(Trade.ANKLE_WEIGHTS).build();
   private final Exercise chair = exercise("chair").withNeed(Trade.CHAIR, 1).build();
 
   @Test
@@ -50,19 +58,30 @@ class HandlingConstraintsTest {
 
   @Test
   void changeoverTooLongLeavesFiveSecondsOfARestToTheCountdown() {
-    Exercise heavy = exercise("heavy").withNeed(Trade.ANKLE_WEIGHTS, 1).withNeed(Trade.CHAIR, 1).build();
+    Exercise heavy =
+        exercise("heavy").withNeed(Trade.ANKLE_WEIGHTS, 1).withNeed(Trade.CHAIR, 1).build();
     Exercise heavySeat =
-        exercise("heavy-seat").withNeed(Trade.ANKLE_WEIGHTS, 1).withNeed(Trade.CHAIR, 1).withPosition(Position.SEATED).build();
+        exercise("heavy-seat")
+            .withNeed(Trade.ANKLE_WEIGHTS, 1)
+            .withNeed(Trade.CHAIR, 1)
+            .withPosition(Position.SEATED)
+            .build();
     silent(CHANGEOVER_TOO_LONG, session().superset(standing, standingToo).superset(worn));
     silent(CHANGEOVER_TOO_LONG, session().superset(standing, standingToo).superset(heavy));
     costs(CHANGEOVER_TOO_LONG, 5, session().superset(standing, standingToo).superset(heavySeat));
     Intervals shorter = new Intervals(10, 150, 45, 0, 29, 0, 2, 1);
-    costs(CHANGEOVER_TOO_LONG, 1, session().asked(p -> p.clock(shorter)).superset(standing).superset(heavy));
+    costs(
+        CHANGEOVER_TOO_LONG,
+        1,
+        session().asked(p -> p.clock(shorter)).superset(standing).superset(heavy));
   }
 
   @Test
   void equipmentChangeCountsItemsUpAndDown() {
-    silent(EQUIPMENT_CHANGE, session().superset(dumbbell, exercise("x").withNeed(Trade.DUMBBELL, 1, Load.HEAVY).build()));
+    silent(
+        EQUIPMENT_CHANGE,
+        session()
+            .superset(dumbbell, exercise("x").withNeed(Trade.DUMBBELL, 1, Load.HEAVY).build()));
     costs(EQUIPMENT_CHANGE, 1, session().superset(standing, dumbbell));
     costs(EQUIPMENT_CHANGE, 1, session().superset(dumbbell, standing));
     costs(EQUIPMENT_CHANGE, 2, session().superset(dumbbell, chair));
@@ -85,8 +104,14 @@ class HandlingConstraintsTest {
 
   @Test
   void equipmentChangeGoesRoundByRound() {
-    costs(EQUIPMENT_CHANGE, 3, session().asked(p -> p.clock(clock(2, 2))).superset(dumbbell, standing));
-    costs(EQUIPMENT_CHANGE, 5, session().asked(p -> p.clock(clock(2, 3))).superset(dumbbell, standing));
+    costs(
+        EQUIPMENT_CHANGE,
+        3,
+        session().asked(p -> p.clock(clock(2, 2))).superset(dumbbell, standing));
+    costs(
+        EQUIPMENT_CHANGE,
+        5,
+        session().asked(p -> p.clock(clock(2, 3))).superset(dumbbell, standing));
   }
 
   @Test

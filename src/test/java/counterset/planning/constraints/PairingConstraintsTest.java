@@ -34,30 +34,51 @@ class PairingConstraintsTest {
     earns(OPPOSING_PAIR, 10, session().superset(sides, sides));
     silent(OPPOSING_PAIR, session().superset(extension, opener));
     silent(OPPOSING_PAIR, session().superset(extension, another));
-    earns(OPPOSING_PAIR, 42, session().superset(extension, curl).superset(press, opener).bothSides(sides));
+    earns(
+        OPPOSING_PAIR,
+        42,
+        session().superset(extension, curl).superset(press, opener).bothSides(sides));
   }
 
   @Test
   void opposingPairFollowsTheWishOfTheCoach() {
-    earns(OPPOSING_PAIR, 20, session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, another));
+    earns(
+        OPPOSING_PAIR,
+        20,
+        session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, another));
     earns(OPPOSING_PAIR, 10, session().asked(p -> p.pairing(Pairing.COMPOUND)).bothSides(sides));
-    silent(OPPOSING_PAIR, session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, curl));
-    silent(OPPOSING_PAIR, session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, press));
-    silent(OPPOSING_PAIR, session().asked(p -> p.pairing(Pairing.FREE)).superset(extension, curl).bothSides(sides));
+    silent(
+        OPPOSING_PAIR, session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, curl));
+    silent(
+        OPPOSING_PAIR,
+        session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, press));
+    silent(
+        OPPOSING_PAIR,
+        session().asked(p -> p.pairing(Pairing.FREE)).superset(extension, curl).bothSides(sides));
   }
 
   @Test
   void opposingPairWantsTheWholeSuperset() {
     silent(OPPOSING_PAIR, session().superset(extension).superset(null, curl));
-    silent(OPPOSING_PAIR, session().asked(p -> p.clock(clock(1, 1))).superset(extension).superset(curl));
+    silent(
+        OPPOSING_PAIR,
+        session().asked(p -> p.clock(clock(1, 1))).superset(extension).superset(curl));
     earns(OPPOSING_PAIR, 20, session().asked(p -> p.clock(clock(2, 3))).superset(extension, curl));
   }
 
   @Test
   void opposingPairTakesTheWeakestLinkOfATriSet() {
-    earns(OPPOSING_PAIR, 20, session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl, another));
-    earns(OPPOSING_PAIR, 12, session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl, row));
-    silent(OPPOSING_PAIR, session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl, opener));
+    earns(
+        OPPOSING_PAIR,
+        20,
+        session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl, another));
+    earns(
+        OPPOSING_PAIR,
+        12,
+        session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl, row));
+    silent(
+        OPPOSING_PAIR,
+        session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl, opener));
     silent(OPPOSING_PAIR, session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl));
   }
 
@@ -65,7 +86,10 @@ class PairingConstraintsTest {
   void sameMuscleInARowCosts15InsideAnd6AcrossARest() {
     costs(SAME_MUSCLE_IN_A_ROW, 15, session().superset(extension, another));
     costs(SAME_MUSCLE_IN_A_ROW, 6, session().superset(curl, extension).superset(another, press));
-    costs(SAME_MUSCLE_IN_A_ROW, 21, session().superset(extension, another).superset(plain("third"), press));
+    costs(
+        SAME_MUSCLE_IN_A_ROW,
+        21,
+        session().superset(extension, another).superset(plain("third"), press));
     silent(SAME_MUSCLE_IN_A_ROW, session().superset(extension, curl).superset(another, press));
   }
 
@@ -80,8 +104,13 @@ class PairingConstraintsTest {
     silent(SAME_MUSCLE_IN_A_ROW, session().superset(sides, sides));
     costs(SAME_MUSCLE_IN_A_ROW, 6, session().superset(sides, sides).superset(extension, curl));
     costs(SAME_MUSCLE_IN_A_ROW, 6, session().superset(extension).superset(another));
-    silent(SAME_MUSCLE_IN_A_ROW, session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, another));
-    costs(SAME_MUSCLE_IN_A_ROW, 15, session().asked(p -> p.pairing(Pairing.FREE)).superset(extension, another));
+    silent(
+        SAME_MUSCLE_IN_A_ROW,
+        session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, another));
+    costs(
+        SAME_MUSCLE_IN_A_ROW,
+        15,
+        session().asked(p -> p.pairing(Pairing.FREE)).superset(extension, another));
   }
 
   @Test
@@ -90,8 +119,12 @@ class PairingConstraintsTest {
     costs(JOINT_AGAIN, 1, session().superset(straining("a", 2, 0), straining("b", 2, 1)));
     costs(JOINT_AGAIN, 2, session().superset(straining("a", 2, 3), straining("b", 3, 2)));
     silent(JOINT_AGAIN, session().superset(straining("a", 2, 0), straining("b", 0, 2)));
-    costs(JOINT_AGAIN, 1, session().superset(curl, straining("a", 2, 0)).superset(straining("b", 2, 0)));
-    silent(JOINT_AGAIN, session().superset(straining("a", 2, 0), curl).superset(straining("b", 2, 0)));
+    costs(
+        JOINT_AGAIN,
+        1,
+        session().superset(curl, straining("a", 2, 0)).superset(straining("b", 2, 0)));
+    silent(
+        JOINT_AGAIN, session().superset(straining("a", 2, 0), curl).superset(straining("b", 2, 0)));
   }
 
   @Test
@@ -126,10 +159,12 @@ class PairingConstraintsTest {
 
   @Test
   void oneSidedShareCountsWholeSupersetsOfTwoPositions() {
-    costs(ONE_SIDED_SHARE, 1, session().superset(sides, curl).superset(sides).superset().superset());
+    costs(
+        ONE_SIDED_SHARE, 1, session().superset(sides, curl).superset(sides).superset().superset());
     costs(ONE_SIDED_SHARE, 1, session().superset(curl, curl).superset().superset().superset());
     SessionBuilder triSets = session().asked(p -> p.clock(clock(3, 1)));
-    silent(ONE_SIDED_SHARE, triSets.superset(extension, curl, press).superset().superset().superset());
+    silent(
+        ONE_SIDED_SHARE, triSets.superset(extension, curl, press).superset().superset().superset());
   }
 
   private SessionBuilder supersets(int all, int oneSided) {

@@ -66,7 +66,9 @@ class SafetyConstraintsTest {
     costs(SIDES_SPLIT, 1, session().superset(a, left));
     costs(SIDES_SPLIT, 1, session().superset(left));
     costs(SIDES_SPLIT, 2, session().superset(a, left).superset(left, b));
-    silent(SIDES_SPLIT, session().superset(a, b).superset(exercise("x").withSides(Sides.ALTERNATING).build()));
+    silent(
+        SIDES_SPLIT,
+        session().superset(a, b).superset(exercise("x").withSides(Sides.ALTERNATING).build()));
   }
 
   @Test
@@ -80,16 +82,32 @@ class SafetyConstraintsTest {
   void equipmentMissingCountsItemsByCountAndLoad() {
     Exercise two = exercise("two").withNeed(Trade.DUMBBELL, 2, Load.HEAVY).build();
     costs(EQUIPMENT_MISSING, 1, session().superset(two, a));
-    costs(EQUIPMENT_MISSING, 1, session().asked(p -> p.owning(owned(1, Load.HEAVY))).superset(two, a));
-    silent(EQUIPMENT_MISSING, session().asked(p -> p.owning(owned(2, Load.HEAVY))).superset(two, a));
-    silent(EQUIPMENT_MISSING, session().asked(p -> p.owning(owned(3, Load.HEAVY))).superset(two, a));
-    costs(EQUIPMENT_MISSING, 1, session().asked(p -> p.owning(owned(2, Load.MEDIUM))).superset(two, a));
-    costs(EQUIPMENT_MISSING, 1, session().asked(p -> p.owning(Problems.two(Trade.CHAIR))).superset(two, a));
+    costs(
+        EQUIPMENT_MISSING,
+        1,
+        session().asked(p -> p.owning(owned(1, Load.HEAVY))).superset(two, a));
+    silent(
+        EQUIPMENT_MISSING, session().asked(p -> p.owning(owned(2, Load.HEAVY))).superset(two, a));
+    silent(
+        EQUIPMENT_MISSING, session().asked(p -> p.owning(owned(3, Load.HEAVY))).superset(two, a));
+    costs(
+        EQUIPMENT_MISSING,
+        1,
+        session().asked(p -> p.owning(owned(2, Load.MEDIUM))).superset(two, a));
+    costs(
+        EQUIPMENT_MISSING,
+        1,
+        session().asked(p -> p.owning(Problems.two(Trade.CHAIR))).superset(two, a));
   }
 
   @Test
   void equipmentMissingCountsEveryNeedButNothingThatIsAlwaysThere() {
-    Exercise much = exercise("much").withNeed(Trade.DUMBBELL, 1).withNeed(Trade.CHAIR, 1).withNeed(Trade.WALL, 1).build();
+    Exercise much =
+        exercise("much")
+            .withNeed(Trade.DUMBBELL, 1)
+            .withNeed(Trade.CHAIR, 1)
+            .withNeed(Trade.WALL, 1)
+            .build();
     Exercise oneSided = exercise("x").withNeed(Trade.MAT, 1).withSides(Sides.UNILATERAL).build();
     costs(EQUIPMENT_MISSING, 2, session().superset(much));
     costs(EQUIPMENT_MISSING, 1, session().superset(oneSided, oneSided));
@@ -104,7 +122,8 @@ class SafetyConstraintsTest {
   void unsafeForClientComparesDemandTraitsAndPositions() {
     SessionBuilder[] sessions = new SessionBuilder[4];
     for (int demand = 0; demand < sessions.length; demand++) {
-      Exercise exercise = exercise("x").withDemand(Joint.KNEE, demand).withDemand(Joint.HIP, 3).build();
+      Exercise exercise =
+          exercise("x").withDemand(Joint.KNEE, demand).withDemand(Joint.HIP, 3).build();
       sessions[demand] = session().asked(p -> p.limited("sore-knees")).superset(exercise, a);
     }
     silent(UNSAFE_FOR_CLIENT, sessions[0]);
@@ -112,15 +131,20 @@ class SafetyConstraintsTest {
     costs(UNSAFE_FOR_CLIENT, 1, sessions[2]);
     costs(UNSAFE_FOR_CLIENT, 1, sessions[3]);
     ExerciseBuilder jump = exercise("jump").withTraits("jump");
-    costs(UNSAFE_FOR_CLIENT, 1, session().asked(p -> p.limited("sore-knees")).superset(jump.build()));
+    costs(
+        UNSAFE_FOR_CLIENT, 1, session().asked(p -> p.limited("sore-knees")).superset(jump.build()));
     silent(UNSAFE_FOR_CLIENT, session().superset(jump.build()));
   }
 
   @Test
   void unsafeForClientCountsEveryLimitationAndASupersetOfSidesOnce() {
-    ExerciseBuilder kneeOnTheFloor = exercise("x").withDemand(Joint.KNEE, 2).withPosition(Position.PRONE);
+    ExerciseBuilder kneeOnTheFloor =
+        exercise("x").withDemand(Joint.KNEE, 2).withPosition(Position.PRONE);
     Exercise both = kneeOnTheFloor.build();
-    costs(UNSAFE_FOR_CLIENT, 2, session().asked(p -> p.limited("sore-knees", "no-floor")).superset(both, a));
+    costs(
+        UNSAFE_FOR_CLIENT,
+        2,
+        session().asked(p -> p.limited("sore-knees", "no-floor")).superset(both, a));
     costs(UNSAFE_FOR_CLIENT, 1, session().asked(p -> p.limited("no-floor")).superset(both, a));
     Exercise sides = kneeOnTheFloor.withSides(Sides.UNILATERAL).build();
     costs(UNSAFE_FOR_CLIENT, 1, session().asked(p -> p.limited("no-floor")).bothSides(sides));
@@ -137,7 +161,8 @@ class SafetyConstraintsTest {
   }
 
   private SessionBuilder nine(int warmUp) {
-    SessionBuilder session = session().asked(p -> p.clock(new Intervals(10, warmUp, 45, 0, 30, 0, 2, 1)));
+    SessionBuilder session =
+        session().asked(p -> p.clock(new Intervals(10, warmUp, 45, 0, 30, 0, 2, 1)));
     for (int i = 0; i < 9; i++) {
       session.superset(a);
     }
@@ -146,13 +171,22 @@ class SafetyConstraintsTest {
 
   @Test
   void keptMovedCountsKeptPlacesThatHoldSomethingElse() {
-    SessionBuilder session = session().asked(p -> p.keeping(new Keep(new At(1, 0), "a"))).candidates(a);
+    SessionBuilder session =
+        session().asked(p -> p.keeping(new Keep(new At(1, 0), "a"))).candidates(a);
     silent(KEPT_MOVED, session.superset(a, b));
-    costs(KEPT_MOVED, 1, session().asked(p -> p.keeping(new Keep(new At(1, 0), "a"))).superset(b, a));
-    costs(KEPT_MOVED, 1, session().asked(p -> p.keeping(new Keep(new At(1, 0), "a"))).candidates(a).superset(null, b));
+    costs(
+        KEPT_MOVED, 1, session().asked(p -> p.keeping(new Keep(new At(1, 0), "a"))).superset(b, a));
+    costs(
+        KEPT_MOVED,
+        1,
+        session()
+            .asked(p -> p.keeping(new Keep(new At(1, 0), "a")))
+            .candidates(a)
+            .superset(null, b));
     Keep[] two = {new Keep(new At(1, 1), "a"), new Keep(new At(2, 0), "b")};
     costs(KEPT_MOVED, 2, session().asked(p -> p.keeping(two)).superset(a, b).superset(c, c));
-    costs(KEPT_MOVED, 1, session().asked(p -> p.keeping(new Keep(new At(3, 0), "a"))).superset(a, b));
+    costs(
+        KEPT_MOVED, 1, session().asked(p -> p.keeping(new Keep(new At(3, 0), "a"))).superset(a, b));
   }
 
   @Test
@@ -171,7 +205,8 @@ class SafetyConstraintsTest {
       costs(EXCLUDED, 1, session().asked(p -> p.excluding(name)).superset(a, b));
     }
     costs(EXCLUDED, 1, session().asked(p -> p.excluding("a")).superset(variant, b));
-    silent(EXCLUDED, session().asked(p -> p.excluding("a-heavy")).candidates(variant).superset(a, b));
+    silent(
+        EXCLUDED, session().asked(p -> p.excluding("a-heavy")).candidates(variant).superset(a, b));
     silent(EXCLUDED, session().asked(p -> p.excluding("d")).superset(a, b));
     costs(EXCLUDED, 1, session().asked(p -> p.excluding("one-sided")).bothSides(left));
   }

@@ -82,12 +82,14 @@ class TasteConstraintsTest {
     SessionBuilder[] sessions = new SessionBuilder[4];
     for (int level = 1; level <= 3; level++) {
       int client = level;
-      sessions[level] = session().asked(p -> p.level(client)).superset(exercise("x").withLevel(2).build());
+      sessions[level] =
+          session().asked(p -> p.level(client)).superset(exercise("x").withLevel(2).build());
     }
     silent(TOO_EASY, sessions[1]);
     silent(TOO_EASY, sessions[2]);
     costs(TOO_EASY, 1, sessions[3]);
-    costs(TOO_EASY, 2, session().asked(p -> p.level(3)).superset(exercise("x").withLevel(1).build()));
+    costs(
+        TOO_EASY, 2, session().asked(p -> p.level(3)).superset(exercise("x").withLevel(1).build()));
     costs(TOO_EASY, 2, session().asked(p -> p.level(3)).superset(a).bothSides(side));
   }
 
@@ -107,7 +109,10 @@ class TasteConstraintsTest {
   @ParameterizedTest
   @CsvSource({"1, 20", "2, 18", "3, 17", "7, 11", "8, 9", "12, 3", "13, 2"})
   void usedRecentlyFallsLinearly(int days, int points) {
-    costs(USED_RECENTLY, points, session().asked(p -> p.done(TODAY, daysAgo(days, "a"))).superset(a, b));
+    costs(
+        USED_RECENTLY,
+        points,
+        session().asked(p -> p.done(TODAY, daysAgo(days, "a"))).superset(a, b));
   }
 
   @ParameterizedTest
@@ -119,15 +124,22 @@ class TasteConstraintsTest {
   @Test
   void usedRecentlyTakesTheLatestUseAndCountsBothSidesOnce() {
     silent(USED_RECENTLY, session().asked(p -> p.done(TODAY, daysAgo(1, "c"))).superset(a, b));
-    costs(USED_RECENTLY, 38, session().asked(p -> p.done(TODAY, daysAgo(1, "a"), daysAgo(2, "a", "b"))).superset(a, b));
-    costs(USED_RECENTLY, 20, session().asked(p -> p.done(TODAY, daysAgo(1, "side"))).bothSides(side));
+    costs(
+        USED_RECENTLY,
+        38,
+        session().asked(p -> p.done(TODAY, daysAgo(1, "a"), daysAgo(2, "a", "b"))).superset(a, b));
+    costs(
+        USED_RECENTLY, 20, session().asked(p -> p.done(TODAY, daysAgo(1, "side"))).bothSides(side));
     costs(USED_RECENTLY, 20, session().asked(p -> p.done(TODAY, daysAgo(0, "a"))).superset(a, b));
   }
 
   @Test
   void usedRecentlyCountsAVariantOfWhatWasDone() {
     Exercise variant = exercise("a-heavy").withVariantOf("a").build();
-    costs(USED_RECENTLY, 20, session().asked(p -> p.done(TODAY, daysAgo(1, "a"))).superset(variant, b));
+    costs(
+        USED_RECENTLY,
+        20,
+        session().asked(p -> p.done(TODAY, daysAgo(1, "a"))).superset(variant, b));
   }
 
   @Test
@@ -140,9 +152,24 @@ class TasteConstraintsTest {
     Problem p = problems.problem();
     return new Problems(
         new Problem(
-            p.title(), p.minutes(), p.clock(), p.targets(), p.equipment(), p.limitations(), p.tracks(), p.level(),
-            p.pairing(), p.include(), p.exclude(), p.keep(), p.likes(), p.dislikes(), p.recent(), Optional.empty(),
-            p.weights(), p.seed()));
+            p.title(),
+            p.minutes(),
+            p.clock(),
+            p.targets(),
+            p.equipment(),
+            p.limitations(),
+            p.tracks(),
+            p.level(),
+            p.pairing(),
+            p.include(),
+            p.exclude(),
+            p.keep(),
+            p.likes(),
+            p.dislikes(),
+            p.recent(),
+            Optional.empty(),
+            p.weights(),
+            p.seed()));
   }
 
   private static Done daysAgo(int days, String... exercises) {

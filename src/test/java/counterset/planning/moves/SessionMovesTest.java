@@ -41,14 +41,18 @@ class SessionMovesTest {
 
   @Property(tries = 200)
   void movesNeverTouchPinnedPlaces(
-      @ForAll @IntRange(min = 1, max = 3) int perSuperset, @ForAll @IntRange(min = 1, max = 6) int supersets, @ForAll long seed) {
+      @ForAll @IntRange(min = 1, max = 3) int perSuperset,
+      @ForAll @IntRange(min = 1, max = 6) int supersets,
+      @ForAll long seed) {
     SessionSolution solution = solution(perSuperset, supersets, seed, true);
     List<Candidate> before = candidates(solution);
     moved(
         solution,
         seed,
         move ->
-            assertThat(move.getPlanningEntities()).as("move %s, seed %d", move, seed).noneMatch(Place::isPinned));
+            assertThat(move.getPlanningEntities())
+                .as("move %s, seed %d", move, seed)
+                .noneMatch(Place::isPinned));
     for (Place place : solution.getPlaces()) {
       if (place.isPinned()) {
         assertThat(place.getCandidate()).isSameAs(before.get(place.getIndex()));
@@ -58,7 +62,9 @@ class SessionMovesTest {
 
   @Property(tries = 200)
   void movesKeepOneSidedExercisesOnBothSides(
-      @ForAll @IntRange(min = 1, max = 3) int perSuperset, @ForAll @IntRange(min = 1, max = 6) int supersets, @ForAll long seed) {
+      @ForAll @IntRange(min = 1, max = 3) int perSuperset,
+      @ForAll @IntRange(min = 1, max = 6) int supersets,
+      @ForAll long seed) {
     SessionSolution solution = solution(perSuperset, supersets, seed, false);
     moved(solution, seed, move -> assertWhole(solution, "after " + move + ", seed " + seed));
   }
@@ -76,17 +82,22 @@ class SessionMovesTest {
 
   @Property(tries = 200)
   void movesEmptyNoPlace(
-      @ForAll @IntRange(min = 1, max = 3) int perSuperset, @ForAll @IntRange(min = 1, max = 6) int supersets, @ForAll long seed) {
+      @ForAll @IntRange(min = 1, max = 3) int perSuperset,
+      @ForAll @IntRange(min = 1, max = 6) int supersets,
+      @ForAll long seed) {
     SessionSolution solution = solution(perSuperset, supersets, seed, true);
     List<Boolean> filled = new ArrayList<>(filled(solution));
     moved(
         solution,
         seed,
         move -> {
-          // A run of supersets may change places with a run that is not yet filled; there are never more holes.
+          // A run of supersets may change places with a run that is not yet filled; there are never
+          // more holes.
           long before = filled.stream().filter(full -> full).count();
           List<Boolean> now = filled(solution);
-          assertThat(now.stream().filter(full -> full).count()).as("after %s", move).isGreaterThanOrEqualTo(before);
+          assertThat(now.stream().filter(full -> full).count())
+              .as("after %s", move)
+              .isGreaterThanOrEqualTo(before);
           filled.clear();
           filled.addAll(now);
         });
@@ -114,7 +125,8 @@ class SessionMovesTest {
     try (InnerScoreDirector<SessionSolution, HardMediumSoftScore> director =
         factory.<HardMediumSoftScore>getScoreDirectorFactory().buildScoreDirector()) {
       director.setWorkingSolution(solution);
-      Iterator<FillMove> moves = new SessionMoves().createRandomMoveIterator(director, new Random(seed));
+      Iterator<FillMove> moves =
+          new SessionMoves().createRandomMoveIterator(director, new Random(seed));
       for (int i = 0; i < MOVES && moves.hasNext(); i++) {
         FillMove move = moves.next();
         move.doMoveOnly(director);
@@ -123,7 +135,8 @@ class SessionMovesTest {
     }
   }
 
-  private static SessionSolution solution(int perSuperset, int supersets, long seed, boolean pinned) {
+  private static SessionSolution solution(
+      int perSuperset, int supersets, long seed, boolean pinned) {
     List<Exercise> exercises =
         IntStream.range(0, 12)
             .mapToObj(
@@ -138,10 +151,15 @@ class SessionMovesTest {
     int kept = pinned ? random.nextInt(supersets) : 0;
     Keep[] keep =
         IntStream.range(0, kept)
-            .mapToObj(i -> new Keep(new At(1 + i, random.nextInt(perSuperset)), "e" + random.nextInt(12)))
+            .mapToObj(
+                i -> new Keep(new At(1 + i, random.nextInt(perSuperset)), "e" + random.nextInt(12)))
             .toArray(Keep[]::new);
     Problem problem =
-        Problems.of(catalogue, Region.LOWER).clock(SessionBuilder.clock(perSuperset, 1)).keeping(keep).problem();
-    return SessionSolutions.empty(new SessionFacts(problem, catalogue, exercises, supersets), Map.of());
+        Problems.of(catalogue, Region.LOWER)
+            .clock(SessionBuilder.clock(perSuperset, 1))
+            .keeping(keep)
+            .problem();
+    return SessionSolutions.empty(
+        new SessionFacts(problem, catalogue, exercises, supersets), Map.of());
   }
 }

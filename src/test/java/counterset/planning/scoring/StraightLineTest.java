@@ -13,19 +13,21 @@ import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Part;
 import counterset.model.Problem;
+import counterset.planning.Place;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
 import counterset.planning.constraints.SessionConstraint;
 import counterset.planning.constraints.SessionConstraintProvider;
-import counterset.planning.Place;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
-/** The straight pass that drives the search says the same as the constraint streams that specify it. */
+/**
+ * The straight pass that drives the search says the same as the constraint streams that specify it.
+ */
 class StraightLineTest {
 
   private static final int PLANS = 1000;
@@ -45,8 +47,12 @@ class StraightLineTest {
       SessionSolution solution = randomSolution(seed);
       ScoreAnalysis<HardMediumSoftScore> analysis = streams.analyze(solution);
 
-      assertThat(new SearchScoreCalculator().calculateScore(solution)).as("score, seed %d", seed).isEqualTo(analysis.score());
-      assertThat(straightByConstraint(solution)).as("by constraint, seed %d", seed).isEqualTo(streamsByConstraint(analysis));
+      assertThat(new SearchScoreCalculator().calculateScore(solution))
+          .as("score, seed %d", seed)
+          .isEqualTo(analysis.score());
+      assertThat(straightByConstraint(solution))
+          .as("by constraint, seed %d", seed)
+          .isEqualTo(streamsByConstraint(analysis));
     }
   }
 
@@ -54,7 +60,8 @@ class StraightLineTest {
     RandomSessions sessions = new RandomSessions(catalogue, seed);
     Problem problem = sessions.problem().problem();
     List<Exercise> exercises = catalogue.exercises(Part.MAIN);
-    SessionFacts facts = new SessionFacts(problem, catalogue, exercises, 1 + new Random(seed).nextInt(9));
+    SessionFacts facts =
+        new SessionFacts(problem, catalogue, exercises, 1 + new Random(seed).nextInt(9));
     Map<String, HardMediumSoftScore> weights = new TreeMap<>();
     for (SessionConstraint constraint : SessionConstraint.values()) {
       weights.put(constraint.id(), constraint.points(constraint.weight(problem)));
@@ -75,13 +82,17 @@ class StraightLineTest {
       int weight = entry.constraint().weight(solution.getFacts().problem());
       int points = entry.amount() * (entry.constraint().isReward() ? weight : -weight);
       if (points != 0) {
-        sums.merge(entry.constraint().id(), List.of(1, points), (a, b) -> List.of(a.get(0) + b.get(0), a.get(1) + b.get(1)));
+        sums.merge(
+            entry.constraint().id(),
+            List.of(1, points),
+            (a, b) -> List.of(a.get(0) + b.get(0), a.get(1) + b.get(1)));
       }
     }
     return sums;
   }
 
-  private static Map<String, List<Integer>> streamsByConstraint(ScoreAnalysis<HardMediumSoftScore> analysis) {
+  private static Map<String, List<Integer>> streamsByConstraint(
+      ScoreAnalysis<HardMediumSoftScore> analysis) {
     Map<String, List<Integer>> sums = new TreeMap<>();
     analysis
         .constraintMap()

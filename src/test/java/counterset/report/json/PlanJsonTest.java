@@ -41,11 +41,13 @@ class PlanJsonTest {
   @TestFactory
   Stream<DynamicTest> anyPlanFitsTheSchemaAndAddsUp() {
     Stream<DynamicTest> written =
-        Plans.all().entrySet().stream().map(e -> DynamicTest.dynamicTest(e.getKey(), () -> check(e.getValue())));
+        Plans.all().entrySet().stream()
+            .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> check(e.getValue())));
     Stream<DynamicTest> random =
         Stream.iterate(1L, seed -> seed + 1)
             .limit(150)
-            .map(seed -> DynamicTest.dynamicTest("seed " + seed, () -> check(RandomPlans.of(seed))));
+            .map(
+                seed -> DynamicTest.dynamicTest("seed " + seed, () -> check(RandomPlans.of(seed))));
     return Stream.concat(written, random);
   }
 
@@ -56,8 +58,18 @@ class PlanJsonTest {
     JsonNode json = document.tree();
     assertThat(names(json))
         .containsExactly(
-            "plan", "problem", "score", "timeline", "supersets", "coverage", "changeovers", "tracks", "equipmentList",
-            "totals", "cautions", "solver");
+            "plan",
+            "problem",
+            "score",
+            "timeline",
+            "supersets",
+            "coverage",
+            "changeovers",
+            "tracks",
+            "equipmentList",
+            "totals",
+            "cautions",
+            "solver");
     constraintsAddUp(json.get("score"));
     timelineIsContiguous(json);
     for (JsonNode target : json.get("coverage")) {
@@ -91,12 +103,18 @@ class PlanJsonTest {
   @ValueSource(strings = {"legs", "upper-rounds", "broken"})
   void whatIsWrittenCanBeReadAgain(String name) {
     Plan plan = Plans.all().get(name);
-    Set<String> ids = plan.score().lines().stream().map(PlanScore.Line::id).collect(Collectors.toSet());
-    PlanFileReader reader = new PlanFileReader(new ProblemReader(Plans.CATALOGUE, ids), Plans.CATALOGUE);
-    PlanFile file = reader.read(JsonDocument.parse("plan.json", PlanJson.text(plan, Plans.CATALOGUE)));
+    Set<String> ids =
+        plan.score().lines().stream().map(PlanScore.Line::id).collect(Collectors.toSet());
+    PlanFileReader reader =
+        new PlanFileReader(new ProblemReader(Plans.CATALOGUE, ids), Plans.CATALOGUE);
+    PlanFile file =
+        reader.read(JsonDocument.parse("plan.json", PlanJson.text(plan, Plans.CATALOGUE)));
     assertThat(file.problem()).isEqualTo(plan.problem());
     assertThat(file.supersets().stream().map(PlannedSuperset::exercises).toList())
-        .isEqualTo(plan.session().supersets().stream().map(superset -> ids(superset.exercises())).toList());
+        .isEqualTo(
+            plan.session().supersets().stream()
+                .map(superset -> ids(superset.exercises()))
+                .toList());
     assertThat(file.warmUp()).isEqualTo(ids(plan.session().warmUp()));
     assertThat(file.coolDown()).isEqualTo(ids(plan.session().coolDown()));
   }
@@ -107,14 +125,18 @@ class PlanJsonTest {
 
   @Test
   void theSamePlanGivesTheSameBytes() {
-    assertThat(PlanJson.text(Plans.legs(), Plans.CATALOGUE)).isEqualTo(PlanJson.text(Plans.legs(), Plans.CATALOGUE));
+    assertThat(PlanJson.text(Plans.legs(), Plans.CATALOGUE))
+        .isEqualTo(PlanJson.text(Plans.legs(), Plans.CATALOGUE));
   }
 
   @Test
   void theSchemaHoldsTheProblemSchema() {
     ObjectNode problem = schema("problem");
     JsonNode plan = schema("plan").get("$defs");
-    problem.remove("$defs").properties().forEach(e -> assertThat(plan.get(e.getKey())).isEqualTo(e.getValue()));
+    problem
+        .remove("$defs")
+        .properties()
+        .forEach(e -> assertThat(plan.get(e.getKey())).isEqualTo(e.getValue()));
     problem.remove(List.of("$schema", "$id"));
     assertThat(plan.get("problem")).isEqualTo(problem);
   }

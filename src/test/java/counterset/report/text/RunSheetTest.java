@@ -31,7 +31,9 @@ class RunSheetTest {
   Stream<DynamicTest> anySessionGivesASheetThatFitsThePage() {
     return Stream.iterate(1L, seed -> seed + 1)
         .limit(150)
-        .map(seed -> DynamicTest.dynamicTest("seed " + seed, () -> fitsThePage(RandomPlans.of(seed))));
+        .map(
+            seed ->
+                DynamicTest.dynamicTest("seed " + seed, () -> fitsThePage(RandomPlans.of(seed))));
   }
 
   @ParameterizedTest
@@ -40,15 +42,20 @@ class RunSheetTest {
     Plan plan = Plans.all().get(name);
     fitsThePage(plan);
     String text = sheet(plan);
-    plan.session().work().map(Exercise::name).forEach(exercise -> assertThat(text).contains(exercise));
-    plan.timeline().forEach(interval -> assertThat(text).contains(Times.clock(interval.start()) + "  "));
+    plan.session()
+        .work()
+        .map(Exercise::name)
+        .forEach(exercise -> assertThat(text).contains(exercise));
+    plan.timeline()
+        .forEach(interval -> assertThat(text).contains(Times.clock(interval.start()) + "  "));
     plan.cautions().forEach(caution -> assertThat(text.replaceAll("\\s+", " ")).contains(caution));
   }
 
   private static void fitsThePage(Plan plan) {
     String text = sheet(plan);
     assertThat(text).endsWith("\n").doesNotContain("\u001b", "\r", "\t", "null", "Optional");
-    assertThat(text.lines()).allMatch(line -> line.length() <= 100 && line.equals(line.stripTrailing()));
+    assertThat(text.lines())
+        .allMatch(line -> line.length() <= 100 && line.equals(line.stripTrailing()));
     assertThat(text.codePoints()).allMatch(c -> c == '\n' || c >= ' ' && c < 127);
   }
 
@@ -71,8 +78,11 @@ class RunSheetTest {
   @Test
   void onOneLine() {
     assertThat(SessionLine.of(Plans.legs()))
-        .matches("19:55 of 20:00, 8 supersets, 6 of 6 targets, medium 0, soft [-+]?[0-9]+: Lunch-break legs");
-    assertThat(SessionLine.of(Plans.broken())).contains("NOT FEASIBLE, hard -").endsWith(", interrupted: Too much");
+        .matches(
+            "19:55 of 20:00, 8 supersets, 6 of 6 targets, medium 0, soft [-+]?[0-9]+: Lunch-break legs");
+    assertThat(SessionLine.of(Plans.broken()))
+        .contains("NOT FEASIBLE, hard -")
+        .endsWith(", interrupted: Too much");
   }
 
   private static String sheet(Plan plan) {

@@ -1,0 +1,231 @@
+package counterset;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import counterset.model.Exercise;
+import java.net.URISyntaxException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Arrows between packages run downward only. A package that does not exist yet breaks nothing. */
+class ArchitectureTest {
+
+  private static final JavaClasses CLASSES = new ClassFileImporter().importPath(programClasses());
+
+  /** Package by package, the packages of this program that it may depend on. */
+  private static final Map<String, Set<String>> ARROWS =
+      Map.ofEntries(
+          Map.entry("model", Set.of()),
+          Map.entry("json", Set.of()),
+          Map.entry("catalogue", Set.of("model", "json")),
+          Map.entry("problem", Set.of("model", "catalogue", "json")),
+          Map.entry("ask", Set.of("model", "catalogue")),
+          Map.entry("timeline", Set.of("model")),
+          Map.entry("planning", Set.of("model", "timeline")),
+          Map.entry("planning.constraints", Set.of("planning", "model", "timeline")),
+          Map.entry(
+              "planning.scoring", Set.of("planning", "planning.constraints", "model", "timeline")),
+          Map.entry(
+              "planning.moves", Set.of("planning", "planning.constraints", "model", "timeline")),
+          Map.entry(
+              "solve",
+              Set.of(
+                  "planning",
+                  "planning.constraints",
+                  "planning.scoring",
+                  "planning.moves",
+                  "model")),
+          Map.entry("explain", Set.of("planning.constraints", "model")),
+          Map.entry("journal", Set.of("model", "json")),
+          Map.entry("report", Set.of("model", "timeline", "explain")),
+          Map.entry("report.text", Set.of("report", "model", "timeline", "explain")),
+          Map.entry("report.json", Set.of("report", "model", "timeline", "explain")),
+          Map.entry("report.html", Set.of("report", "model", "timeline", "explain")),
+          Map.entry("report.vtt", Set.of("report", "model", "timeline", "explain")),
+          Map.entry("report.ics", Set.of("report", "model", "timeline", "explain")),
+          Map.entry("report.csv", Set.of("report", "model", "timeline", "explain")));
+
+  /** Arrows that the design does not draw, and why they are there. */
+  private static final Map<String, Set<String>> EXCEPTIONS =
+      Map.of(
+          // Every enum of the model has an id, which the cursor reads.
+          "json", Set.of("model"),
+          // How many supersets fit, and the clock of a finished plan: the only clock is there.
+          "solve", Set.of("timeline"),
+          // The room of a pause that a sentence tells of.
+          "explain", Set.of("timeline"),
+          // The one configured mapper, and the resolved problem that a plan file echoes.
+          "report.json", Set.of("json", "problem"));
+
+  private static Path programClasses() {
+    try {
+      return Path.of(Exercise.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+    } catch (URISyntaxException e) {
+      throw new IllegalStateException("The place of the classes is not known.", e);
+    }
+  }
+
+  static Stream<String> packages() {
+    return ARROWS.keySet().stream().sorted();
+  }
+
+  @ParameterizedTest
+  @MethodSource("packages")
+  void arrowsRunDownwardOnly(String name) {
+    Set<String> allowed = new TreeSet<>(ARROWS.get(name));
+    allowed.addAll(EXCEPTIONS.getOrDefault(name, Set.of()));
+    allowed.add(name);
+    String[] targets =
+        allowed.stream().map(target -> "counterset." + target).toArray(String[]::new);
+    noClasses()
+        .that(resideInAPackage("counterset." + name))
+        .should()
+        .dependOnClassesThat(resideInAPackage("counterset..").and(resideOutsideOfPackages(targets)))
+        .allowEmptyShould(true)
+        .check(CLASSES);
+  }
+
+  @Test
+  void everyPackageHasItsRow() {
+    Set<String> packages = new TreeSet<>();
+    for (JavaClass type : CLASSES) {
+      packages.add(type.getPackageName().replaceFirst("^counterset\\.?", ""));
+    }
+    packages.removeAll(Set.of("cli"));
+    assertThat(packages).isSubsetOf(ARROWS.keySet());
+  }
+
+  @Test
+  void nothingImportsTheCommandLine() {
+    noClasses()
+        .that(resideOutsideOfPackages("counterset.cli.."))
+        .should()
+        .dependOnClassesThat(resideInAPackage("counterset.cli.."))
+        .check(CLASSES);
+  }
+
+  @Test
+  void thereAreNoCycles() {
+    slices().matching("counterset.(**)").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  /** Which packages may use which library. */
+  @Test
+  void librariesStayWhereTheyBelong() {
+    only("ai.timefold..", "planning..", "solve", "explain");
+    only("picocli..", "cli..");
+    only("com.fasterxml..", "json", "catalogue", "problem", "journal", "report.json");
+    only("com.networknt..", "json");
+  }
+
+  private static void only(String library, String... packages) {
+    String[] full = Stream.of(packages).map(name -> "counterset." + name).toArray(String[]::new);
+    noClasses()
+        .that(resideOutsideOfPackages(full))
+        .should()
+        .dependOnClassesThat(resideInAnyPackage(library))
+        .check(CLASSES);
+  }
+
+  @Test
+  void theModelDependsOnTheJdkOnly() {
+    noClasses()
+        .that(resideInAnyPackage("counterset.model", "counterset.timeline", "counterset.ask"))
+        .should()
+        .dependOnClassesThat(resideOutsideOfPackages("java..", "counterset.."))
+        .check(CLASSES);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "java.util.Date",
+        "java.util.Calendar",
+        "java.text.SimpleDateFormat",
+        "java.io.FileReader"
+      })
+  void oldAndDefaultingClassesAreNotUsed(String type) {
+    noClasses().should().dependOnClassesThat().haveFullyQualifiedName(type).check(CLASSES);
+  }
+
+  /** Calls that take the locale, the character set, the time zone or the time from the machine. */
+  @Test
+  void nothingIsTakenFromTheMachineUnasked() {
+    Class<?> text = String.class;
+    var rule =
+        noClasses()
+            .should()
+            .callMethod(text, "format", String.class, Object[].class)
+            .orShould()
+            .callMethod(text, "formatted", Object[].class)
+            .orShould()
+            .callMethod(text, "toLowerCase")
+            .orShould()
+            .callMethod(text, "toUpperCase")
+            .orShould()
+            .callMethod(text, "getBytes")
+            .orShould()
+            .callConstructor(text, byte[].class)
+            .orShould()
+            .callConstructor(java.io.InputStreamReader.class, java.io.InputStream.class)
+            .orShould()
+            .callConstructor(java.io.OutputStreamWriter.class, java.io.OutputStream.class)
+            .orShould()
+            .callConstructor(java.io.PrintWriter.class, java.io.OutputStream.class)
+            .orShould()
+            .callConstructor(java.io.PrintWriter.class, java.io.OutputStream.class, boolean.class)
+            .orShould()
+            .callMethod(java.io.PrintWriter.class, "printf", String.class, Object[].class)
+            .orShould()
+            .callMethod(java.io.PrintStream.class, "printf", String.class, Object[].class)
+            .orShould()
+            .callMethod(java.util.Locale.class, "getDefault")
+            .orShould()
+            .callMethod(java.nio.charset.Charset.class, "defaultCharset")
+            .orShould()
+            .callMethod(java.time.ZoneId.class, "systemDefault");
+    rule.check(CLASSES);
+  }
+
+  @Test
+  void nothingReadsTheTimeWithoutAClock() {
+    for (Class<?> type :
+        List.of(
+            java.time.LocalDate.class,
+            java.time.LocalDateTime.class,
+            java.time.Instant.class,
+            java.time.ZonedDateTime.class)) {
+      noClasses().should().callMethod(type, "now").check(CLASSES);
+    }
+  }
+
+  @Test
+  void onlyMainSpeaksToTheSystem() {
+    noClasses()
+        .that()
+        .doNotHaveFullyQualifiedName("counterset.cli.Main")
+        .should()
+        .accessField(System.class, "out")
+        .orShould()
+        .accessField(System.class, "err")
+        .orShould()
+        .callMethod(System.class, "exit", int.class)
+        .check(CLASSES);
+  }
+}
