@@ -2,11 +2,13 @@ package counterset.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.OptionalInt;
 
 /** The way in. */
 public final class Main {
@@ -15,6 +17,10 @@ public final class Main {
 
   /** Runs one command and ends the process with its exit status. */
   public static void main(String[] args) {
+    OptionalInt elsewhere = Relaunch.run(args);
+    if (elsewhere.isPresent()) {
+      System.exit(elsewhere.getAsInt());
+    }
     boolean outIsTerminal = isTerminal(1);
     boolean noColour = !System.getenv().getOrDefault("NO_COLOR", "").isEmpty();
     boolean dumb = "dumb".equals(System.getenv("TERM"));
@@ -48,7 +54,7 @@ public final class Main {
       return target.isEmpty()
           ? System.console() != null
           : target.startsWith("/dev/pts/") || target.startsWith("/dev/tty");
-    } catch (java.io.IOException e) {
+    } catch (IOException e) {
       return System.console() != null;
     }
   }

@@ -33,7 +33,7 @@ final class Candidates {
     this.problem = problem;
     this.catalogue = catalogue;
     this.kit = kit;
-    this.recency = new Recency(problem);
+    this.recency = new Recency(problem, catalogue);
     this.included = List.copyOf(problem.include());
     catalogue.muscles().keySet().forEach(muscle -> muscles.put(muscle, muscles.size()));
   }

@@ -1,5 +1,6 @@
 package counterset.planning;
 
+import counterset.model.Catalogue;
 import counterset.model.Done;
 import counterset.model.Exercise;
 import counterset.model.Problem;
@@ -15,10 +16,12 @@ final class Recency {
   private static final int FORGOTTEN_AFTER_DAYS = 14;
 
   private final Problem problem;
+  private final Catalogue catalogue;
   private final Optional<LocalDate> today;
 
-  Recency(Problem problem) {
+  Recency(Problem problem, Catalogue catalogue) {
     this.problem = problem;
+    this.catalogue = catalogue;
     // A plan must not depend on the day it is computed: without a date the session follows the last
     // one done.
     this.today =
@@ -37,13 +40,15 @@ final class Recency {
    */
   int points(Exercise exercise) {
     return problem.recent().stream()
-        .filter(
-            done ->
-                done.exercises().contains(exercise.id())
-                    || done.exercises().contains(exercise.root()))
+        .filter(done -> done.exercises().stream().map(this::root).anyMatch(exercise.root()::equals))
         .mapToInt(done -> points(ChronoUnit.DAYS.between(done.date(), today.orElseThrow())))
         .max()
         .orElse(0);
+  }
+
+  private String root(String id) {
+    Exercise exercise = catalogue.exercises().get(id);
+    return exercise == null ? id : exercise.root();
   }
 
   private static int points(long days) {

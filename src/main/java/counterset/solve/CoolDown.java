@@ -33,13 +33,18 @@ final class CoolDown {
     }
     boolean onTheFloor = work.get(work.size() - 1).position().isFloor();
     int left = problem.clock().coolDown();
-    for (String muscle : byHalfSets(work)) {
-      Optional<Exercise> stretch = stretch(muscle, chosen, onTheFloor, left);
-      if (stretch.isPresent()) {
-        chosen.add(stretch.get());
-        left -= stretch.get().seconds().orElse(0);
+    List<String> muscles = byHalfSets(work);
+    int before;
+    do {
+      before = chosen.size();
+      for (String muscle : muscles) {
+        Optional<Exercise> stretch = stretch(muscle, chosen, before == 0, onTheFloor, left);
+        if (stretch.isPresent()) {
+          chosen.add(stretch.get());
+          left -= stretch.get().seconds().orElse(0);
+        }
       }
-    }
+    } while (chosen.size() > before);
     // On the floor first if the session ends there, so that one gets up once.
     chosen.sort(
         Comparator.comparing((Exercise s) -> s.position().isFloor() != onTheFloor)
@@ -47,18 +52,16 @@ final class CoolDown {
     return chosen;
   }
 
+  /** The next stretch for a muscle group; in the first round none for a group that has one. */
   private Optional<Exercise> stretch(
-      String muscle, List<Exercise> chosen, boolean onTheFloor, int left) {
+      String muscle, List<Exercise> chosen, boolean firstRound, boolean onTheFloor, int left) {
     return stretches.stream()
+        .filter(s -> s.primary().contains(muscle) && s.seconds().orElse(0) <= left)
+        .filter(s -> !chosen.contains(s))
         .filter(
-            stretch -> stretch.primary().contains(muscle) && stretch.seconds().orElse(0) <= left)
-        .filter(
-            stretch ->
-                chosen.stream()
-                    .noneMatch(
-                        other ->
-                            other.primary().contains(muscle) || other.id().equals(stretch.id())))
-        .min(Comparator.comparing(stretch -> isElsewhere(stretch.position(), onTheFloor)));
+            s ->
+                !firstRound || chosen.stream().noneMatch(other -> other.primary().contains(muscle)))
+        .min(Comparator.comparing(s -> isElsewhere(s.position(), onTheFloor)));
   }
 
   private static boolean isElsewhere(Position position, boolean onTheFloor) {

@@ -4,9 +4,9 @@ import counterset.model.Identified;
 
 /** How hard the solver tries. */
 public enum Effort implements Identified {
-  QUICK("quick", 2, 30_000),
-  STANDARD("standard", 4, 120_000),
-  THOROUGH("thorough", 8, 1_000_000);
+  QUICK("quick", 2, 4_000),
+  STANDARD("standard", 2, 12_000),
+  THOROUGH("thorough", 8, 100_000);
 
   private final String id;
   private final int starts;
@@ -28,7 +28,7 @@ public enum Effort implements Identified {
     return starts;
   }
 
-  /** How many moves each search tries. */
+  /** How many moves each search tries; those that are hopeless at first sight do not count. */
   public long moves() {
     return moves;
   }

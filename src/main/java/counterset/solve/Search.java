@@ -9,6 +9,8 @@ import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
+import io.micrometer.core.instrument.Metrics;
+import io.micrometer.core.instrument.config.MeterFilter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +28,11 @@ final class Search {
 
   /** Keeps the seeds of neighbouring requests apart. */
   private static final long SEED_STEP = 1_000_003;
+
+  static {
+    // Nobody reads the solver's meters here, and several solvers would quarrel over their names.
+    Metrics.globalRegistry.config().meterFilter(MeterFilter.deny());
+  }
 
   private final SessionFacts facts;
   private final Map<String, HardMediumSoftScore> weights;

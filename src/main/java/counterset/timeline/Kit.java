@@ -131,9 +131,9 @@ public final class Kit {
     return clock.between() + GRACE_IN_WORK;
   }
 
-  /** The room for a changeover in a rest. */
+  /** The room for a changeover in a rest, at least 0. */
   public static int roomInRest(Intervals clock) {
-    return clock.rest() - COUNTDOWN;
+    return Math.max(0, clock.rest() - COUNTDOWN);
   }
 
   /** The items behind bits, in the order of the catalogue's exercises. */

@@ -116,45 +116,41 @@ public record Timeline(List<Interval> intervals, List<Changeover> changeovers, i
     }
 
     /**
-     * Warm-up or cool-down moves, each for its own seconds; what remains of the block goes to the
-     * first.
+     * Warm-up or cool-down moves, each for its own seconds. What remains of the block is free: at
+     * its beginning in a warm-up, at its end in a cool-down.
      */
     void addMoves(List<Exercise> moves, int blockSeconds, IntervalKind kind) {
-      int own = moves.stream().mapToInt(move -> move.seconds().orElse(0)).sum();
-      if (moves.isEmpty()) {
-        add(blockSeconds, kind);
-        return;
+      int own = moves.stream().mapToInt(Builder::ownSeconds).sum();
+      int free = Math.max(0, blockSeconds - own);
+      add(kind == IntervalKind.WARM_UP ? free : 0, kind);
+      int end = now + Math.min(own, blockSeconds);
+      for (Exercise move : moves) {
+        addMove(move, Math.min(ownSeconds(move), end - now), kind);
       }
-      int first = moves.get(0).seconds().orElse(0) + blockSeconds - own;
-      for (int i = 0; i < moves.size(); i++) {
-        Exercise move = moves.get(i);
-        int seconds = i == 0 ? first : move.seconds().orElse(0);
-        if (move.isUnilateral()) {
-          add(
-              seconds - seconds / 2,
-              kind,
-              Optional.empty(),
-              OptionalInt.empty(),
-              Optional.of(move),
-              Optional.of(Side.LEFT));
-          add(
-              seconds / 2,
-              kind,
-              Optional.empty(),
-              OptionalInt.empty(),
-              Optional.of(move),
-              Optional.of(Side.RIGHT));
-        } else {
-          Side side = Sideways.whole(move);
-          add(
-              seconds,
-              kind,
-              Optional.empty(),
-              OptionalInt.empty(),
-              Optional.of(move),
-              Optional.of(side));
-        }
+      add(kind == IntervalKind.COOL_DOWN ? free : 0, kind);
+    }
+
+    private void addMove(Exercise move, int seconds, IntervalKind kind) {
+      if (move.isUnilateral()) {
+        addMove(move, seconds - seconds / 2, kind, Side.LEFT);
+        addMove(move, seconds / 2, kind, Side.RIGHT);
+      } else {
+        addMove(move, seconds, kind, Sideways.whole(move));
       }
+    }
+
+    private void addMove(Exercise move, int seconds, IntervalKind kind, Side side) {
+      add(
+          seconds,
+          kind,
+          Optional.empty(),
+          OptionalInt.empty(),
+          Optional.of(move),
+          Optional.of(side));
+    }
+
+    private static int ownSeconds(Exercise move) {
+      return move.seconds().orElse(0);
     }
 
     private static OptionalInt round(Step step, Intervals clock) {

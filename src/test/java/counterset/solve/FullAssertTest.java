@@ -39,7 +39,7 @@ import org.junit.jupiter.api.Test;
  */
 class FullAssertTest {
 
-  private static final long MOVES = 3_000;
+  private static final long MOVES = 2_000;
   private static final String[] MUSCLES = {
     "quadriceps", "hamstrings", "gluteus-maximus", "chest", "upper-back"
   };

@@ -19,7 +19,7 @@ final class HandlingConstraints {
   /** Every changeover fits in its pause; a unit is a second too long. */
   static Constraint changeoverTooLong(ConstraintFactory factory) {
     return CHANGEOVER_TOO_LONG.penalize(
-        handovers(factory).filter(handover -> handover.seconds() > Math.max(0, handover.room())),
+        handovers(factory).filter(handover -> handover.seconds() > handover.room()),
         handover -> handover.seconds() - handover.room());
   }
 

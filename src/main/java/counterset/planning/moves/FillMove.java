@@ -25,6 +25,20 @@ final class FillMove extends AbstractMove<SessionSolution> {
     this.candidates = candidates;
   }
 
+  /** Does to an array of candidates by place what this move does to the places. */
+  void apply(Candidate[] byPlace) {
+    for (int i = 0; i < places.length; i++) {
+      byPlace[places[i].getIndex()] = candidates[i];
+    }
+  }
+
+  /** Undoes {@link #apply}. */
+  void revert(Candidate[] byPlace) {
+    for (Place place : places) {
+      byPlace[place.getIndex()] = place.getCandidate();
+    }
+  }
+
   @Override
   public boolean isMoveDoable(ScoreDirector<SessionSolution> director) {
     for (int i = 0; i < places.length; i++) {

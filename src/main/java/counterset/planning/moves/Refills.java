@@ -66,10 +66,12 @@ final class Refills {
   private Pool.Choice choiceForPlace(int index) {
     int perSuperset = lineup.perSuperset();
     int beside = index % perSuperset > 0 ? index - 1 : index + 1;
-    boolean alone = perSuperset == 1 || lineup.place(beside).getCandidate() == null;
-    return alone || random.nextInt(100) >= PARTNER_PERCENT
+    Candidate other = perSuperset == 1 ? null : lineup.place(beside).getCandidate();
+    return other == null
+            || !pool.partners(other).hasSingle()
+            || random.nextInt(100) >= PARTNER_PERCENT
         ? choiceNear(index)
-        : pool.partners(lineup.place(beside).getCandidate());
+        : pool.partners(other);
   }
 
   /**

@@ -4,6 +4,7 @@ import ai.timefold.solver.core.api.score.director.ScoreDirector;
 import ai.timefold.solver.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
+import counterset.planning.scoring.SearchScore;
 import java.util.Collections;
 import java.util.Iterator;
 import java.util.NoSuchElementException;
@@ -14,15 +15,14 @@ import java.util.Random;
  */
 public final class SessionMoves implements MoveIteratorFactory<SessionSolution, FillMove> {
 
-  /**
-   * Tries before a solution is taken to allow no further move, as when nearly everything is pinned.
-   */
+  /** Tries to find a promising move before another one has to do. */
   private static final int MOST_TRIES = 1_000;
 
   // Kept from step to step, each of which asks for an iterator of its own.
   private SessionFacts facts;
   private Pool pool;
   private boolean movable;
+  private Screen screen;
 
   @Override
   public long getSize(ScoreDirector<SessionSolution> director) {
@@ -42,39 +42,65 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
     if (solution.getFacts() != facts) {
       facts = solution.getFacts();
       pool = new Pool(facts);
+      screen = new Screen(new SearchScore(facts), solution.getPlaces().size());
       movable =
           solution.getPlaces().stream().anyMatch(place -> !place.isPinned())
               && !facts.candidates().isEmpty();
     }
-    return movable ? new Moves(new Lineup(solution), pool, random) : Collections.emptyIterator();
+    if (!movable) {
+      return Collections.emptyIterator();
+    }
+    screen.look(solution.getPlaces());
+    return new Moves(new Lineup(solution), pool, screen, random);
   }
 
   private static final class Moves implements Iterator<FillMove> {
 
     private final Random random;
+    private final Screen screen;
     private final Refills refills;
     private final Reorders reorders;
+    private FillMove next;
 
-    Moves(Lineup lineup, Pool pool, Random random) {
+    Moves(Lineup lineup, Pool pool, Screen screen, Random random) {
       this.random = random;
+      this.screen = screen;
       this.refills = new Refills(lineup, pool, random);
       this.reorders = new Reorders(lineup, random);
     }
 
+    /**
+     * Looks ahead, since there may be no move left: nearly all may be pinned, or no other exercise
+     * may fit.
+     */
     @Override
     public boolean hasNext() {
-      return true;
+      if (next == null) {
+        next = find();
+      }
+      return next != null;
     }
 
     @Override
     public FillMove next() {
+      if (!hasNext()) {
+        throw new NoSuchElementException("No move can be made.");
+      }
+      FillMove move = next;
+      next = null;
+      return move;
+    }
+
+    private FillMove find() {
+      FillMove last = null;
       for (int i = 0; i < MOST_TRIES; i++) {
         FillMove move = make(random.nextInt(100));
-        if (move != null) {
+        if (move != null && screen.isPromising(move)) {
           return move;
         }
+        last = move == null ? last : move;
       }
-      throw new NoSuchElementException("No move can be made.");
+      return last;
     }
 
     private FillMove make(int kind) {

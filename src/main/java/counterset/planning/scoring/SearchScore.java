@@ -1,6 +1,5 @@
 package counterset.planning.scoring;
 
-import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
 import counterset.model.SupersetKind;
 import counterset.planning.Candidate;
 import counterset.planning.OneSidedShare;
@@ -19,7 +18,7 @@ import java.util.Arrays;
  * <p>It counts where the straight line compares every two exercises, which makes it several times
  * faster. It keeps scratch arrays, so an instance serves one thread.
  */
-final class SearchScore {
+public final class SearchScore {
 
   private static final int MODERATE = 2;
 
@@ -54,7 +53,7 @@ final class SearchScore {
   private int medium;
   private int soft;
 
-  SearchScore(SessionFacts facts) {
+  public SearchScore(SessionFacts facts) {
     this.facts = facts;
     tables = new Tables(facts);
     kit = facts.kit();
@@ -85,11 +84,11 @@ final class SearchScore {
   }
 
   /**
-   * The score of a session.
+   * Works out the score of a session.
    *
    * @param places the candidates by place, null where there is none
    */
-  HardMediumSoftScore score(Candidate[] places) {
+  public void compute(Candidate[] places) {
     hard =
         -kept.cost(places)
             - tables.weight(SessionConstraint.CLOCK_OVERRUN) * facts.overrunSeconds();
@@ -99,7 +98,21 @@ final class SearchScore {
     walk(places);
     occurrences();
     volume();
-    return HardMediumSoftScore.of(hard, medium, soft);
+  }
+
+  /** Hard points of the last session computed, at most 0. */
+  public int hard() {
+    return hard;
+  }
+
+  /** Medium points of the last session computed, at most 0. */
+  public int medium() {
+    return medium;
+  }
+
+  /** Soft points of the last session computed. */
+  public int soft() {
+    return soft;
   }
 
   private void supersets(Candidate[] places) {
@@ -198,7 +211,7 @@ final class SearchScore {
     int items = Long.bitCount(Kit.takenOff(inUse, next)) + Long.bitCount(Kit.putOn(inUse, next));
     int seconds = kit.seconds(inUse, last, next);
     soft -= wItem * items + wSecond * seconds;
-    if (seconds > 0 && seconds > room) {
+    if (seconds > room) {
       hard -= wTooLong * (seconds - room);
     }
   }

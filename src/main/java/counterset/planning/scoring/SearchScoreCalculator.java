@@ -27,6 +27,7 @@ public final class SearchScoreCalculator
     for (int i = 0; i < candidates.length; i++) {
       candidates[i] = places.get(i).getCandidate();
     }
-    return score.score(candidates);
+    score.compute(candidates);
+    return HardMediumSoftScore.of(score.hard(), score.medium(), score.soft());
   }
 }

@@ -55,7 +55,7 @@ class ConstraintCatalogueTest {
           Map.entry("lightBeforeHeavy", 2),
           Map.entry("familyAgain", 10),
           Map.entry("jointAgain", 6),
-          Map.entry("unloaded", 4),
+          Map.entry("unloaded", 8),
           Map.entry("tooEasy", 3),
           Map.entry("oneSidedShare", 6),
           Map.entry("usedRecently", 1),

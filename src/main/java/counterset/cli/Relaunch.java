@@ -1,0 +1,83 @@
+package counterset.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * Runs a short command in a Java machine that is set up for short runs.
+ *
+ * <p>A plan takes about a second. The optimising compiler works through most of that second and
+ * pays back nothing, on two cores it even doubles the time, and it can only be switched off when a
+ * machine starts. So the machine that {@code java -jar} started does nothing but start another,
+ * hand it its terminal, and wait. Whoever gives options to {@code java} has chosen otherwise and is
+ * left alone, as are long searches, which the optimising compiler makes faster.
+ */
+final class Relaunch {
+
+  private static final String MARK = "counterset.relaunched";
+  private static final List<String> SETTINGS =
+      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-D" + MARK + "=true");
+
+  private Relaunch() {}
+
+  /** The exit status of the other machine; empty if this one has to do the work itself. */
+  static OptionalInt run(String[] args) {
+    Path jar = Path.of(System.getProperty("java.class.path", ""));
+    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+    boolean possible =
+        jar.toString().endsWith(".jar") && Files.isRegularFile(jar) && Files.isExecutable(java);
+    if (!possible || Boolean.getBoolean(MARK) || !isShort(args) || hasOptions(args)) {
+      return OptionalInt.empty();
+    }
+    List<String> command = new ArrayList<>(List.of(java.toString()));
+    command.addAll(SETTINGS);
+    command.addAll(List.of("-jar", jar.toString()));
+    command.addAll(Arrays.asList(args));
+    try {
+      Process process = new ProcessBuilder(command).inheritIO().start();
+      Runtime.getRuntime().addShutdownHook(new Thread(() -> passOn(process)));
+      return OptionalInt.of(process.waitFor());
+    } catch (IOException e) {
+      return OptionalInt.empty();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return OptionalInt.of(Exit.INTERNAL);
+    }
+  }
+
+  private static boolean isShort(String[] args) {
+    List<String> words = Arrays.asList(args);
+    return words.contains("plan")
+        && words.stream().noneMatch(w -> w.startsWith("--seconds") || w.contains("thorough"));
+  }
+
+  /** Whether this machine was started with options of its own, as far as the system tells. */
+  private static boolean hasOptions(String[] args) {
+    String[] all = ProcessHandle.current().info().arguments().orElse(new String[0]);
+    boolean plain = all.length == args.length + 2 && all[0].equals("-jar");
+    return !plain
+        || System.getenv("JAVA_TOOL_OPTIONS") != null
+        || System.getenv("JDK_JAVA_OPTIONS") != null;
+  }
+
+  /**
+   * This machine is asked to end: so is the other, which prints what it has, and this one waits for
+   * it.
+   */
+  private static void passOn(Process process) {
+    if (!process.isAlive()) {
+      return;
+    }
+    process.destroy();
+    try {
+      Runtime.getRuntime().halt(process.waitFor());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}
