@@ -42,7 +42,8 @@ class ArchitectureTest {
           Map.entry(
               "planning.scoring", Set.of("planning", "planning.constraints", "model", "timeline")),
           Map.entry(
-              "planning.moves", Set.of("planning", "planning.constraints", "model", "timeline")),
+              "planning.moves",
+              Set.of("planning", "planning.constraints", "planning.scoring", "model", "timeline")),
           Map.entry(
               "solve",
               Set.of(

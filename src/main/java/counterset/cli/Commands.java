@@ -19,11 +19,11 @@ final class Commands {
         .addSubcommand(new CheckCommand(shell))
         .addSubcommand(CatalogueCommand.withSubcommands(shell))
         .addSubcommand(new SchemaCommand(shell));
+    Converters.register(line);
     Failures failures = new Failures(shell);
     return line.setOut(shell.out())
         .setErr(shell.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
-        .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(failures::usage)
         .setExecutionExceptionHandler(failures::execution)
         .setUsageHelpWidth(100)

@@ -54,9 +54,11 @@ final class OutputFiles {
               + ") does not exist. Maybe create it first.");
       return;
     }
+    Path part =
+        folder.resolve("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
     try {
-      Path part = Files.createTempFile(folder, "." + file.getFileName(), ".part");
       parts.put(file, part);
+      // Not a temporary file: those can be read by their owner only.
       Files.writeString(part, text, StandardCharsets.UTF_8);
     } catch (IOException e) {
       faults.add(file + ": cannot be written (" + reason(e) + "). Maybe choose another folder.");

@@ -85,6 +85,7 @@ final class PlanCommand implements Callable<Integer> {
       if (format == Format.JSON) {
         shell.out().print(PlanJson.text(plan, catalogue));
       }
+      request.echo().forEach(line -> shell.say("Read as: " + line));
       Feasibility.reasons(plan, catalogue).forEach(shell::say);
       return Exit.INFEASIBLE;
     }

@@ -21,7 +21,12 @@ final class Relaunch {
 
   private static final String MARK = "counterset.relaunched";
   private static final List<String> SETTINGS =
-      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-D" + MARK + "=true");
+      List.of(
+          "-XX:TieredStopAtLevel=1",
+          "-XX:+UseSerialGC",
+          "-Xshare:auto",
+          "-Xlog:disable",
+          "-D" + MARK + "=true");
 
   private Relaunch() {}
 
@@ -36,7 +41,8 @@ final class Relaunch {
     }
     List<String> command = new ArrayList<>(List.of(java.toString()));
     command.addAll(SETTINGS);
-    command.addAll(List.of("-jar", jar.toString()));
+    command.add("-XX:SharedArchiveFile=" + jar.toAbsolutePath().resolveSibling("counterset.jsa"));
+    command.addAll(List.of("-jar", jar.toAbsolutePath().toString()));
     command.addAll(Arrays.asList(args));
     try {
       Process process = new ProcessBuilder(command).inheritIO().start();

@@ -5,7 +5,7 @@ import counterset.model.Identified;
 /** How hard the solver tries. */
 public enum Effort implements Identified {
   QUICK("quick", 2, 4_000),
-  STANDARD("standard", 2, 12_000),
+  STANDARD("standard", 4, 12_000),
   THOROUGH("thorough", 8, 100_000);
 
   private final String id;

@@ -72,9 +72,16 @@ class CatalogueCommandTest {
               assertThat(exercise.at("/name").textValue()).containsIgnoringCase("romanian");
               assertThat(exercise.at("/level").intValue()).isLessThanOrEqualTo(2);
             });
+  }
+
+  @Test
+  void noneIsWhatNeedsNothingButWhatIsAlwaysThere() {
     assertThat(list("--equipment", "none"))
         .isNotEmpty()
-        .allSatisfy(exercise -> assertThat(exercise.at("/needs")).isEmpty());
+        .allSatisfy(
+            exercise ->
+                assertThat(exercise.at("/needs").findValuesAsText("equipment"))
+                    .allMatch("wall"::equals));
   }
 
   @Test

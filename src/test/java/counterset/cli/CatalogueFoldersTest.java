@@ -44,12 +44,12 @@ class CatalogueFoldersTest {
 
   private static String exercise(String id, String muscle) {
     return """
-        {"id": "%s", "name": "Move %s", "part": "main", "pattern": "%s", "family": "%s",
-         "multiJoint": true, "intensity": 2, "level": 1, "primary": ["%s"], "sides": "bilateral",
-         "position": "standing", "demand": {"knee": 1}, "demandSource": "common-practice",
-         "traits": [], "met": {"code": "02052", "edition": 2024, "value": 5.0},
-         "setup": "Stand.", "cues": ["Go."]}
-        """
+    {"id": "%s", "name": "Move %s", "part": "main", "pattern": "%s", "family": "%s",
+     "multiJoint": true, "intensity": 2, "level": 1, "primary": ["%s"], "sides": "bilateral",
+     "position": "standing", "demand": {"knee": 1}, "demandSource": "common-practice",
+     "traits": [], "met": {"code": "02052", "edition": 2024, "value": 5.0},
+     "setup": "Stand.", "cues": ["Go."]}
+    """
         .formatted(id, id, muscle.equals("quadriceps") ? "squat" : "hinge", id, muscle);
   }
 
@@ -61,7 +61,7 @@ class CatalogueFoldersTest {
   }
 
   @Test
-  void asessionIsPlannedFromIt() {
+  void aSessionIsPlannedFromIt() {
     Cli plan =
         Cli.run(
                 folder,
@@ -106,10 +106,16 @@ class CatalogueFoldersTest {
     Cli.write(
         folder,
         "more/exercises/new.json",
-        "[" + exercise("new", "quadricep").replace("\"level\": 1", "\"level\": 7") + "]");
-    Cli list = Cli.run(folder, "catalogue", "list", "--add-catalogue", "more").isRefused(2);
+        "["
+            + exercise("new", "quadricep")
+            + ","
+            + exercise("newer", "hamstrings").replace("\"hinge\"", "\"hinge\", \"levle\": 2")
+            + "]");
+    Cli list = Cli.run(folder, "catalogue", "list", "--add-catalogue", "more").speaksPlainly();
+    assertThat(list.status()).isEqualTo(Exit.BAD_INPUT);
     assertThat(list.err())
-        .contains("new.json:", "/0/level", "/0/primary/0", "Maybe \"quadriceps\"?");
+        .contains("new.json:", " /0/primary/0: ", "Maybe \"quadriceps\"?")
+        .contains(" /1/levle: ", "Maybe \"level\"?");
   }
 
   @Test

@@ -82,7 +82,8 @@ class PlanRefusalsTest {
         folder,
         "p.json",
         "{\"problem\": 1, \"minutes\": 20, \"targets\": [\"biceps\"], \"level\": 1, \"exclude\":"
-            + " [\"elbow-flexion\", \"pull\", \"push\", \"squat\", \"hinge\", \"lunge\", \"bridge\"]}");
+            + " [\"elbow-flexion\", \"pull\", \"push\", \"squat\", \"hinge\", \"lunge\","
+            + " \"bridge\"]}");
     Cli plan = Cli.run(folder, "plan", "p.json", "--effort", "quick").speaksPlainly();
     assertThat(plan.status()).isIn(Exit.DONE, Exit.INFEASIBLE);
     if (plan.status() == Exit.INFEASIBLE) {

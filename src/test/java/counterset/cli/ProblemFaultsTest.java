@@ -41,7 +41,8 @@ class ProblemFaultsTest {
         "\"seed\": 9223372036854775808   | /seed",
         "\"equipment\": [\"dumbbell\"]   | /equipment/0",
         "\"equipment\": [{\"id\": \"dumbell\"}] | Maybe \"dumbbell\"?",
-        "\"equipment\": [{\"id\": \"mat\"}, {\"id\": \"mat\"}] | /equipment/1/id: The equipment (mat) is listed twice",
+        "\"equipment\": [{\"id\": \"mat\"}, {\"id\": \"mat\"}] | /equipment/1/id: The equipment"
+            + " (mat) is listed twice",
         "\"equipment\": [{\"id\": \"dumbbell\", \"kg\": [\"heavy\"]}] | /equipment/0/kg/0",
         "\"limitations\": [\"sore-kness\"] | Maybe \"sore-knees\"?",
         "\"limitations\": \"sore-knees\" | /limitations",
@@ -49,7 +50,8 @@ class ProblemFaultsTest {
         "\"include\": [\"goblet-sqat\"]  | Maybe \"goblet-squat\"?",
         "\"include\": [\"warm-march\"]   | made for the warm-up",
         "\"keep\": [{\"at\": \"A3\", \"exercise\": \"goblet-squat\"}] | /keep/0/at",
-        "\"keep\": [{\"at\": \"3C\", \"exercise\": \"goblet-squat\"}] | /keep/0/at: The position (C)",
+        "\"keep\": [{\"at\": \"3C\", \"exercise\": \"goblet-squat\"}] | /keep/0/at: The position"
+            + " (C)",
         "\"keep\": [{\"at\": \"3A\"}]    | /keep/0",
         "\"likes\": [\"hinge\"], \"dislikes\": [\"hinge\"] | it cannot be both, keep one.",
         "\"weights\": {\"equipmentChanges\": 5} | Maybe \"equipmentChange\"?",

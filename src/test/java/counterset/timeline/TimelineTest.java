@@ -170,7 +170,7 @@ class TimelineTest {
   }
 
   @Test
-  void warmUpMovesShareTheirBlockAndTheFirstTakesWhatRemains() {
+  void warmUpMovesTakeTheirOwnSecondsAndWhatRemainsOfTheBlockComesFirst() {
     Exercise march = exercise("march").withPart(Part.WARM_UP).withSeconds(30).build();
     Exercise lean =
         exercise("lean").withPart(Part.WARM_UP).withSides(Sides.UNILATERAL).withSeconds(41).build();
@@ -183,7 +183,8 @@ class TimelineTest {
             interval -> text(interval) + interval.side().map(side -> " " + side.id()).orElse(""))
         .containsExactly(
             "0-10 get-ready",
-            "10-69 warm-up both",
+            "10-39 warm-up",
+            "39-69 warm-up both",
             "69-90 warm-up left",
             "90-110 warm-up right",
             "200-221 cool-down left",
