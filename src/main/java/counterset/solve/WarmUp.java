@@ -45,7 +45,9 @@ final class WarmUp {
       left -= seconds(next.get());
       next = best(work, chosen, rehearsal, left);
     }
-    chosen.sort(Comparator.comparingInt(Exercise::intensity));
+    chosen.sort(
+        Comparator.comparingInt(Exercise::intensity)
+            .thenComparing(move -> !move.pattern().equals("march")));
     rehearsal.ifPresent(chosen::add);
     return chosen;
   }

@@ -3,11 +3,12 @@ package counterset.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.json.Schemas;
+import counterset.solve.Effort;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class PlanCommandTest {
 
@@ -59,18 +60,22 @@ class PlanCommandTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"quick, 60000", "standard, 480000", "QUICK, 60000"})
-  void effortCountsMoves(String effort, int moves) {
-    Cli plan = plan("--effort", effort, "--format", "json");
-    assertThat(plan.json().at("/solver/moves").intValue()).isEqualTo(moves);
-    assertThat(plan.json().at("/solver/effort").textValue()).isEqualToIgnoringCase(effort);
+  @EnumSource
+  void effortCountsMoves(Effort effort) {
+    Cli plan = plan("--effort", effort.id(), "--format", "json");
+    assertThat(plan.json().at("/solver/effort").textValue()).isEqualTo(effort.id());
+    assertThat(plan.json().at("/solver/moves").longValue())
+        .isEqualTo(effort.moves() * effort.starts());
   }
 
   @Test
-  void thoroughIsTheMostOfIt() {
-    Cli plan = plan("--effort", "thorough", "--format", "json");
-    assertThat(plan.json().at("/solver/effort").textValue()).isEqualTo("thorough");
-    assertThat(plan.json().at("/solver/moves").intValue()).isEqualTo(8_000_000);
+  void effortMayBeWrittenInCapitals() {
+    assertThat(plan("--effort", "QUICK").out()).isEqualTo(plan("--effort", "quick").out());
+  }
+
+  @Test
+  void effortIsStandardUnlessSaidOtherwise() {
+    assertThat(plan().out()).isEqualTo(plan("--effort", "standard").out());
   }
 
   @Test
