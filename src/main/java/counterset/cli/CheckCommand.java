@@ -8,7 +8,6 @@ import counterset.problem.PlanFileReader;
 import counterset.report.json.CheckJson;
 import counterset.report.json.PlanDifferences;
 import counterset.report.text.ScoreTable;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -48,10 +47,8 @@ final class CheckCommand implements Callable<Integer> {
     Catalogue catalogue = catalogues.load(shell);
     PlanFile read =
         new PlanFileReader(Request.problems(catalogue), catalogue).read(shell.path(file));
-    Recheck recheck = new Recheck(read, catalogue);
-    Plan plan = recheck.plan();
-    List<String> faults = new ArrayList<>(recheck.shapeFaults());
-    faults.addAll(Feasibility.hardFaults(plan, catalogue));
+    Plan plan = new Recheck(read, catalogue).plan();
+    List<String> faults = Feasibility.hardFaults(plan, catalogue);
     List<Violation> differences = PlanDifferences.of(read.document(), plan, catalogue);
     List<String> wishes = Feasibility.unmetWishes(plan, catalogue);
     boolean feasible = faults.isEmpty() && Feasibility.isFeasible(plan);

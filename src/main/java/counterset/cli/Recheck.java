@@ -7,9 +7,7 @@ import counterset.model.Session;
 import counterset.model.SolverNote;
 import counterset.model.Superset;
 import counterset.problem.PlanFile;
-import counterset.problem.PlannedSuperset;
 import counterset.solve.SessionPlanner;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Scores the session of a plan file as it stands. */
@@ -23,41 +21,18 @@ final class Recheck {
     this.catalogue = catalogue;
   }
 
-  /**
-   * The plan that the session of the file makes; exercises beyond the positions of a superset are
-   * left out.
-   */
+  /** The plan that the session of the file makes. */
   Plan plan() {
-    int perSuperset = file.problem().clock().perSuperset();
     List<Superset> supersets =
         file.supersets().stream()
             .map(
                 s ->
                     new Superset(
-                        s.number(), exercises(s.exercises().stream().limit(perSuperset).toList())))
+                        s.number(), exercises(s.exercises())))
             .toList();
     Session session = new Session(exercises(file.warmUp()), supersets, exercises(file.coolDown()));
     SolverNote note = new SolverNote(file.problem().seed(), "none", Commands.version(), 0, true);
     return new SessionPlanner(catalogue, Commands.version()).score(file.problem(), session, note);
-  }
-
-  /** Supersets that hold more exercises than the clock has positions. */
-  List<String> shapeFaults() {
-    int perSuperset = file.problem().clock().perSuperset();
-    List<String> faults = new ArrayList<>();
-    for (PlannedSuperset superset : file.supersets()) {
-      if (superset.exercises().size() > perSuperset) {
-        faults.add(
-            "Superset "
-                + superset.number()
-                + " has "
-                + superset.exercises().size()
-                + " exercises, but the clock has room for "
-                + perSuperset
-                + ". Maybe move one to another superset.");
-      }
-    }
-    return faults;
   }
 
   private List<Exercise> exercises(List<String> ids) {

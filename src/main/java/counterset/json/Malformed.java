@@ -45,10 +45,13 @@ final class Malformed {
     if (message.startsWith("Unexpected close marker")) {
       return "a bracket closes nothing, or not the kind of bracket that was opened";
     }
-    if (message.startsWith("Unrecognized token")) {
+    if (message.startsWith("Unrecognized token") || message.startsWith("Non-standard token")) {
       return "the word ("
           + quoted(message)
           + ") is neither text in double quotes, a number, true, false nor null";
+    }
+    if (message.startsWith("Illegal character")) {
+      return "there is a control character that no text has; maybe this is no text file";
     }
     if (message.startsWith("Illegal unquoted character")) {
       return "text must not run over a line break or hold control characters; write \\n for a line break";

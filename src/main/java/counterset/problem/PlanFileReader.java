@@ -5,10 +5,13 @@ import counterset.json.Faults;
 import counterset.json.InvalidInputException;
 import counterset.json.JsonDocument;
 import counterset.json.JsonFiles;
+import counterset.json.Nearest;
+import counterset.json.Shown;
 import counterset.json.Violation;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Intervals;
+import counterset.model.Part;
 import counterset.model.Problem;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,6 +25,21 @@ public final class PlanFileReader {
 
   /** The version of the plan format. */
   public static final int VERSION = 1;
+
+  private static final List<String> NAMES =
+      List.of(
+          "plan",
+          "problem",
+          "score",
+          "timeline",
+          "supersets",
+          "coverage",
+          "changeovers",
+          "tracks",
+          "equipmentList",
+          "totals",
+          "cautions",
+          "solver");
 
   private final ProblemReader problems;
   private final Catalogue catalogue;
@@ -51,6 +69,7 @@ public final class PlanFileReader {
     if (!isPlan(plan)) {
       faults.throwIfAny();
     }
+    checkNames(plan);
     Optional<Problem> problem = problem(plan, document, faults);
     int positions = problem.map(Problem::clock).orElse(Intervals.EXPRESS).perSuperset();
     List<PlannedSuperset> supersets = supersets(plan.field("supersets"), positions);
@@ -72,6 +91,18 @@ public final class PlanFileReader {
         .filter(value -> value != VERSION)
         .ifPresent(value -> version.fault("The plan (" + value + ") must be 1."));
     return number.isPresent() && number.get() == VERSION;
+  }
+
+  /** A name that no plan has is usually a typing error, and would be passed over in silence. */
+  private static void checkNames(Cursor plan) {
+    plan.entries()
+        .forEach(
+            (name, value) -> {
+              if (!NAMES.contains(name)) {
+                value.fault(
+                    "The property (" + Shown.of(name) + ") is not known here." + Nearest.maybe(name, NAMES));
+              }
+            });
   }
 
   private Optional<Problem> problem(Cursor plan, JsonDocument document, Faults faults) {
@@ -113,7 +144,7 @@ public final class PlanFileReader {
       list.fault("The exercises of the superset are missing.");
     }
     List<String> ids =
-        list.elements().stream().flatMap(name -> name.id("exercise", known).stream()).toList();
+        list.elements().stream().flatMap(name -> exercise(name, known).stream()).toList();
     if (ids.size() > positions) {
       list.fault(
           "The superset has more exercises ("
@@ -124,6 +155,21 @@ public final class PlanFileReader {
     }
     boolean bothSides = ids.size() == 1 && unilateral(ids.get(0));
     return bothSides ? Collections.nCopies(positions, ids.get(0)) : ids;
+  }
+
+  private Optional<String> exercise(Cursor name, Set<String> known) {
+    Optional<String> id = name.id("exercise", known);
+    id.map(catalogue.exercises()::get)
+        .filter(exercise -> exercise.part() != Part.MAIN)
+        .ifPresent(
+            exercise ->
+                name.fault(
+                    "The exercise ("
+                        + exercise.id()
+                        + ") is for the "
+                        + exercise.part().id()
+                        + "; only main exercises stand in supersets."));
+    return id;
   }
 
   private boolean unilateral(String id) {

@@ -90,6 +90,9 @@ class InterruptedJarIT {
   }
 
   private static void interrupt(Process process) throws Exception {
+    if (!process.isAlive()) {
+      return;
+    }
     try {
       Process kill = new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start();
       kill.waitFor();
