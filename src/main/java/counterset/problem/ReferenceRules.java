@@ -43,12 +43,14 @@ final class ReferenceRules {
     problem.field("weights").entries().forEach(this::weight);
   }
 
+  /** Two light ones and a single heavy one of the same kind are two entries; the same count is one. */
   private void equipment(Cursor list) {
     Set<String> seen = new HashSet<>();
     for (Cursor entry : list.elements()) {
       Cursor at = entry.field("id");
       Optional<String> id = at.id("equipment", catalogue.equipment().keySet());
-      if (id.isPresent() && !seen.add(id.get())) {
+      int count = entry.field("count").integer().orElse(1);
+      if (id.isPresent() && !seen.add(count + " " + id.get())) {
         at.fault(
             "The equipment (" + id.get() + ") is listed twice; write one entry with count and kg.");
       }
