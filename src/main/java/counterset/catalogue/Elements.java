@@ -10,6 +10,7 @@ import counterset.model.Limitation;
 import counterset.model.Muscle;
 import counterset.model.Position;
 import counterset.model.Region;
+import counterset.model.Rule;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -51,7 +52,13 @@ final class Elements {
         set(at, "avoidTraits"),
         positions(at.field("avoidPositions")),
         text(at, "caution"),
-        text(at, "source"));
+        text(at, "source"),
+        at.field("rules").elements().stream().map(Elements::rule).toList());
+  }
+
+  private static Rule rule(Cursor at) {
+    return new Rule(
+        text(at, "rule"), text(at, "source"), constant(at, "status", Rule.Status.class));
   }
 
   static String trait(Cursor at) {

@@ -19,6 +19,24 @@ public final class GapsJson {
     return Json.pretty(json);
   }
 
+  /** The home equipment, and where a limitation or a pair of them leaves too few exercises. */
+  public static String text(LimitationGaps gaps) {
+    ObjectNode json = Json.object().put("combinations", gaps.cells().size());
+    json.put("enoughForOne", LimitationGaps.ENOUGH_FOR_ONE);
+    json.put("enoughForTwo", LimitationGaps.ENOUGH_FOR_TWO);
+    ArrayNode equipment = json.putArray("equipment");
+    HomeEquipment.IDS.forEach(equipment::add);
+    ArrayNode missing = json.putArray("missing");
+    for (LimitationGaps.Cell cell : gaps.missing()) {
+      ObjectNode entry = missing.addObject();
+      ArrayNode limitations = entry.putArray("limitations");
+      cell.limitations().forEach(limitations::add);
+      entry.put("muscle", cell.muscle());
+      entry.put("count", cell.count());
+    }
+    return Json.pretty(json);
+  }
+
   private static void write(Gaps.Cell cell, ObjectNode json) {
     json.put("muscle", cell.muscle());
     cell.equipment().ifPresent(equipment -> json.put("equipment", equipment));

@@ -11,7 +11,8 @@ import java.util.Set;
  * @param avoidTraits traits that no exercise may have
  * @param avoidPositions positions that no exercise may take
  * @param caution one plain sentence for the coach
- * @param source where the rules come from
+ * @param source where the rules come from, in one line
+ * @param rules the rules in words, each with its own source; may be empty
  */
 public record Limitation(
     String id,
@@ -21,13 +22,15 @@ public record Limitation(
     Set<String> avoidTraits,
     Set<Position> avoidPositions,
     String caution,
-    String source) {
+    String source,
+    List<Rule> rules) {
 
   public Limitation {
     names = List.copyOf(names);
     maxDemand = Ordered.map(maxDemand);
     avoidTraits = Ordered.set(avoidTraits);
     avoidPositions = Ordered.set(avoidPositions);
+    rules = List.copyOf(rules);
   }
 
   /** Whether someone with this limitation may do the exercise. */

@@ -103,7 +103,8 @@ final class AskFixture {
 
   private static Limitation limitation(
       String id, Map<Joint, Integer> max, Set<Position> avoid, String... names) {
-    return new Limitation(id, name(id), List.of(names), max, Set.of(), avoid, "Caution.", "None.");
+    return new Limitation(
+        id, name(id), List.of(names), max, Set.of(), avoid, "Caution.", "None.", List.of());
   }
 
   private static List<Exercise> exercises() {

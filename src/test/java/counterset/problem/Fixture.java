@@ -110,7 +110,15 @@ final class Fixture {
 
   private static Limitation limitation(String id) {
     return new Limitation(
-        id, id, List.of(), Map.of(Joint.KNEE, 1), Set.of(), Set.of(), "Be gentle.", "none");
+        id,
+        id,
+        List.of(),
+        Map.of(Joint.KNEE, 1),
+        Set.of(),
+        Set.of(),
+        "Be gentle.",
+        "none",
+        List.of());
   }
 
   private static Exercise exercise(

@@ -3,6 +3,7 @@ package counterset.solve;
 import static counterset.fixture.ExerciseBuilder.exercise;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
 import ai.timefold.solver.core.api.solver.SolverFactory;
 import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
@@ -22,11 +23,13 @@ import counterset.model.Region;
 import counterset.model.Sides;
 import counterset.model.Superset;
 import counterset.model.Target;
+import counterset.planning.Candidate;
 import counterset.planning.Place;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
 import counterset.planning.constraints.SessionConstraintProvider;
+import counterset.planning.scoring.SearchScoreCalculator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -136,8 +139,16 @@ class FullAssertTest {
   void nearlyEverythingIsKept() {
     Keep[] keep = {new Keep(new At(1, 0), "e0"), new Keep(new At(2, 0), "e1")};
     SessionSolution solution = solve(8, 2, p -> p.keeping(keep));
-    assertThat(solution.getPlaces().get(1).getCandidate()).isNotNull();
     assertWhole(solution);
+
+    HardMediumSoftScore found = solution.getScore();
+    Place open = solution.getPlaces().get(1);
+    for (Candidate candidate : solution.getFacts().candidates()) {
+      open.setCandidate(candidate);
+      assertThat(new SearchScoreCalculator().calculateScore(solution))
+          .as("with %s in the one open place", candidate)
+          .isLessThanOrEqualTo(found);
+    }
   }
 
   @Test
