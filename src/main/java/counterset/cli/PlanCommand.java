@@ -86,11 +86,13 @@ final class PlanCommand implements Callable<Integer> {
         shell.out().print(PlanJson.text(plan, catalogue));
       }
       request.echo().forEach(line -> shell.say("Read as: " + line));
-      Feasibility.reasons(plan, catalogue).forEach(shell::say);
+      Explanation.ofRefusal(shell, plan, catalogue);
       return Exit.INFEASIBLE;
     }
     write(plan, catalogue);
     print(request, plan, catalogue);
+    shell.out().flush();
+    Explanation.ofUnmetWishes(shell, plan, catalogue);
     return Exit.DONE;
   }
 
