@@ -25,10 +25,7 @@ final class Recheck {
   Plan plan() {
     List<Superset> supersets =
         file.supersets().stream()
-            .map(
-                s ->
-                    new Superset(
-                        s.number(), exercises(s.exercises())))
+            .map(s -> new Superset(s.number(), exercises(s.exercises())))
             .toList();
     Session session = new Session(exercises(file.warmUp()), supersets, exercises(file.coolDown()));
     SolverNote note = new SolverNote(file.problem().seed(), "none", Commands.version(), 0, true);

@@ -100,7 +100,10 @@ public final class PlanFileReader {
             (name, value) -> {
               if (!NAMES.contains(name)) {
                 value.fault(
-                    "The property (" + Shown.of(name) + ") is not known here." + Nearest.maybe(name, NAMES));
+                    "The property ("
+                        + Shown.of(name)
+                        + ") is not known here."
+                        + Nearest.maybe(name, NAMES));
               }
             });
   }

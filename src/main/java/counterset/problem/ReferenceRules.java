@@ -43,7 +43,9 @@ final class ReferenceRules {
     problem.field("weights").entries().forEach(this::weight);
   }
 
-  /** Two light ones and a single heavy one of the same kind are two entries; the same count is one. */
+  /**
+   * Two light ones and a single heavy one of the same kind are two entries; the same count is one.
+   */
   private void equipment(Cursor list) {
     Set<String> seen = new HashSet<>();
     for (Cursor entry : list.elements()) {

@@ -1,6 +1,5 @@
 package counterset.cli;
 
-
 import java.nio.file.Path;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

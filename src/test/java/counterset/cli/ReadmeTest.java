@@ -21,7 +21,10 @@ class ReadmeTest {
     String ask = find("plan \"([^\"]+)\"\n```");
     List<String> printed = Cli.run(folder, "plan", ask).succeeds().out().lines().toList();
 
-    assertThat(find("<!-- run sheet[^\n]*\n```\n(.*?)```").lines().filter(line -> !line.equals("[...]")))
+    assertThat(
+            find("<!-- run sheet[^\n]*\n```\n(.*?)```")
+                .lines()
+                .filter(line -> !line.equals("[...]")))
         .hasSizeGreaterThan(40)
         .allSatisfy(line -> assertThat(printed).contains(line));
   }
