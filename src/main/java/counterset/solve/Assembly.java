@@ -52,6 +52,7 @@ final class Assembly {
         Scoring.score(problem, matches),
         matches,
         Cautions.of(problem, catalogue),
+        List.of(),
         note);
   }
 

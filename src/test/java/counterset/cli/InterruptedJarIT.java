@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -39,6 +40,29 @@ class InterruptedJarIT {
     assertThat(PackagedJarIT.supersets(Cli.read(out))).isEqualTo(8);
     assertThat(Cli.read(out)).contains("\nORDER\n", "\nSCORE  hard 0,", "\nCAUTIONS\n");
     assertThat(Cli.read(out)).endsWith("\n").contains("practice come first.");
+  }
+
+  /** A short plan may be made by a second process, which must not outlive the first. */
+  @Test
+  void interruptedEarlyOrLateItLeavesNoHalfPlanAndNoProcess() throws Exception {
+    assumeFalse(isInterruptIgnored(), "interrupts are ignored by this process and its children");
+    for (int wait : new int[] {300, 900, 1800}) {
+      Jar jar = Jar.in(folder);
+      Path out = folder.resolve("after" + wait);
+      Process process = jar.start("plan", Cli.ASK);
+      Thread reader = new Thread(() -> copy(process, out));
+      reader.start();
+      Thread.sleep(wait);
+      List<ProcessHandle> others = process.descendants().toList();
+      interrupt(process);
+      Jar.end(process, 20);
+      reader.join(TimeUnit.SECONDS.toMillis(20));
+      assertThat(others).noneMatch(ProcessHandle::isAlive);
+      assertThat(jar.messages()).doesNotContain("Exception", "\tat ", "Internal error");
+      if (!Cli.read(out).isEmpty()) {
+        assertThat(Cli.read(out)).contains("\nCAUTIONS\n").contains("practice come first.");
+      }
+    }
   }
 
   private static Process startSearch(Jar jar) throws Exception {

@@ -34,7 +34,10 @@ final class Jar {
   private Jar(Path folder) {
     this.folder = folder;
     builder.directory(folder.toFile());
-    builder.environment().keySet().removeAll(List.of("JAVA_TOOL_OPTIONS", "NO_COLOR"));
+    builder
+        .environment()
+        .keySet()
+        .removeAll(List.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS", "NO_COLOR"));
     builder.redirectError(folder.resolve("err").toFile());
   }
 
