@@ -21,6 +21,9 @@ final class AskDraft {
   /** A kept exercise and the phrase that named it. */
   record Kept(Keep keep, Span span) {}
 
+  /** The limitations that each follower of a group has, and the phrase that named them. */
+  record TrackNamed(Set<String> ids, Span span) {}
+
   final Slot<Integer> minutes = new Slot<>("durations");
   final Slot<Integer> level = new Slot<>("levels");
   final Slot<Integer> perSuperset = new Slot<>("kinds of supersets");
@@ -40,6 +43,7 @@ final class AskDraft {
   final List<Item> equipment = new ArrayList<>();
   final Map<String, Span> withoutEquipment = new LinkedHashMap<>();
   final Map<String, Span> limitations = new LinkedHashMap<>();
+  final List<TrackNamed> tracks = new ArrayList<>();
   final Map<String, Span> include = new LinkedHashMap<>();
   final Map<String, Span> exclude = new LinkedHashMap<>();
   final Map<String, Span> likes = new LinkedHashMap<>();

@@ -24,9 +24,11 @@ public final class AskReader {
     TimeLengths lengths = new TimeLengths(vocabulary);
     MuscleNames muscles = new MuscleNames(catalogue);
     EquipmentReader equipment = new EquipmentReader(vocabulary, catalogue);
+    LimitationReader limitations = new LimitationReader(vocabulary);
+    NegationReader negations = new NegationReader(vocabulary, muscles, catalogue);
     this.readers =
         List.of(
-            new TracksReader(vocabulary),
+            new TracksReader(limitations, negations),
             new DurationReader(lengths),
             new ClockReader(),
             new ClockPartReader(vocabulary, lengths),
@@ -36,11 +38,11 @@ public final class AskReader {
             new SeedReader(),
             new NoEquipmentReader(vocabulary, equipment),
             equipment,
-            new LimitationReader(vocabulary),
+            limitations,
             new SetsReader(vocabulary, muscles),
             new EmphasisReader(vocabulary, muscles),
             new TargetReader(vocabulary, muscles),
-            new NegationReader(vocabulary, muscles, catalogue),
+            negations,
             new WishReader(vocabulary, catalogue),
             new KeepReader(vocabulary, catalogue),
             new ExerciseReader(vocabulary),
@@ -65,7 +67,8 @@ public final class AskReader {
     if (!readAll(words, draft) && draft.faults().isEmpty()) {
       draft.fault(
           new Span(Span.escape(ask.strip()), 1),
-          "The ask is empty. Name what you want, such as \"20 min, lower body, dumbbells, sore knees\".");
+          "The ask is empty. Name what you want, such as \"20 min, lower body, dumbbells, sore"
+              + " knees\".");
     }
     return finish(ask, draft);
   }

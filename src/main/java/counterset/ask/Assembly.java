@@ -99,7 +99,7 @@ final class Assembly {
         targets,
         equipment,
         draft.limitations.keySet(),
-        List.of(),
+        draft.tracks.stream().map(AskDraft.TrackNamed::ids).toList(),
         draft.level.or(Problem.DEFAULT_LEVEL),
         pairing(),
         draft.include.keySet(),

@@ -19,6 +19,7 @@ final class Contradictions {
     muscles();
     supersets();
     likes();
+    new TrackChecks(catalogue, draft).report();
     new ExerciseChecks(catalogue, draft).report();
   }
 

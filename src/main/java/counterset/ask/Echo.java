@@ -35,6 +35,9 @@ final class Echo {
     lines.add(targets());
     lines.add(equipment());
     lines.add("limitations: " + (draft.limitations.isEmpty() ? "none named" : limitations()));
+    if (!draft.tracks.isEmpty()) {
+      lines.add("class: " + TrackEcho.of(draft, catalogue));
+    }
     lines.add("level " + draft.level.or(2) + mark(draft.level));
     lines.addAll(new ClockEcho(draft, assembly.clock()).lines());
     if (assembly.clock().perSuperset() > 1) {

@@ -4,7 +4,6 @@ import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.report.json.PlanJson;
-import counterset.report.text.RunSheet;
 import counterset.solve.Effort;
 import counterset.solve.Limit;
 import counterset.solve.SessionPlanner;
@@ -13,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -69,6 +69,14 @@ final class PlanCommand implements Callable<Integer> {
       description = "Search for N seconds; the plan then depends on the machine.")
   private Integer seconds;
 
+  @Option(
+      names = "--track",
+      paramLabel = "NAME",
+      description =
+          "Give the session as the followers of one track do it, such as sore-knees or"
+              + " sore-knees+no-floor.")
+  private String track;
+
   PlanCommand(Shell shell) {
     this.shell = shell;
   }
@@ -80,6 +88,7 @@ final class PlanCommand implements Callable<Integer> {
     Catalogue catalogue = catalogues.load(shell);
     Request request = Request.read(ask, catalogue, shell);
     Problem problem = seed == null ? request.problem() : request.problem().withSeed(seed);
+    TrackChoice choice = TrackChoice.of(problem, Optional.ofNullable(track));
     Plan plan = plan(problem, catalogue);
     if (!Feasibility.isFeasible(plan)) {
       if (format == Format.JSON) {
@@ -89,8 +98,9 @@ final class PlanCommand implements Callable<Integer> {
       Explanation.ofRefusal(shell, plan, catalogue);
       return Exit.INFEASIBLE;
     }
-    write(plan, catalogue);
-    print(request, plan, catalogue);
+    Plan chosen = choice.from(plan);
+    write(chosen, catalogue);
+    new PlanOutput(shell, format).print(request, chosen, catalogue);
     shell.out().flush();
     Explanation.ofUnmetWishes(shell, plan, catalogue);
     return Exit.DONE;
@@ -129,22 +139,5 @@ final class PlanCommand implements Callable<Integer> {
     Map<Path, String> texts = new LinkedHashMap<>();
     files.forEach(file -> texts.put(shell.path(file), PlanFormats.render(file, plan, catalogue)));
     OutputFiles.write(texts);
-  }
-
-  private void print(Request request, Plan plan, Catalogue catalogue) {
-    if (!plan.solver().complete()) {
-      shell.say("Interrupted: this is the best plan found so far.");
-    }
-    if (format == Format.JSON) {
-      request.echo().forEach(line -> shell.say("Read as: " + line));
-      shell.out().print(PlanJson.text(plan, catalogue));
-    } else {
-      request.echo().forEach(line -> shell.out().print("Read as: " + line + "\n"));
-      shell
-          .out()
-          .print(
-              (request.echo().isEmpty() ? "" : "\n")
-                  + RunSheet.of(plan, catalogue, shell.colour()));
-    }
   }
 }

@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Plan;
@@ -8,7 +9,9 @@ import counterset.model.SolverNote;
 import counterset.model.Superset;
 import counterset.problem.PlanFile;
 import counterset.solve.SessionPlanner;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Scores the session of a plan file as it stands. */
 final class Recheck {
@@ -27,9 +30,20 @@ final class Recheck {
         file.supersets().stream()
             .map(s -> new Superset(s.number(), exercises(s.exercises())))
             .toList();
-    Session session = new Session(exercises(file.warmUp()), supersets, exercises(file.coolDown()));
+    Session session =
+        new Session(
+            exercises(file.warmUp()),
+            supersets,
+            exercises(file.coolDown()),
+            file.modifications().stream().map(this::modifications).toList());
     SolverNote note = new SolverNote(file.problem().seed(), "none", Commands.version(), 0, true);
     return new SessionPlanner(catalogue, Commands.version()).score(file.problem(), session, note);
+  }
+
+  private Map<At, Exercise> modifications(Map<At, String> ids) {
+    Map<At, Exercise> modifications = new LinkedHashMap<>();
+    ids.forEach((at, id) -> modifications.put(at, catalogue.exercises().get(id)));
+    return modifications;
   }
 
   private List<Exercise> exercises(List<String> ids) {

@@ -20,11 +20,13 @@ public final class FaultWords {
   private final Plan plan;
   private final RuleWords rules;
   private final MatchNames named;
+  private final TrackFaultWords tracks;
 
-  private FaultWords(Plan plan, Catalogue catalogue) {
+  private FaultWords(Plan plan, Plan whole, Catalogue catalogue) {
     this.plan = plan;
     this.named = new MatchNames(plan, catalogue);
     this.rules = new RuleWords(plan.problem(), catalogue);
+    this.tracks = new TrackFaultWords(whole, catalogue);
   }
 
   /**
@@ -32,7 +34,7 @@ public final class FaultWords {
    * raise. Maybe ...}.
    */
   public static String of(Match match, Plan plan, Catalogue catalogue) {
-    FaultWords words = new FaultWords(plan, catalogue);
+    FaultWords words = new FaultWords(TrackFaultWords.planOf(match, plan), plan, catalogue);
     String remedy = Remedies.of(ScoreWords.constraint(match.constraint()));
     return words.place(match) + words.what(match) + "." + (remedy.isEmpty() ? "" : " " + remedy);
   }
@@ -52,8 +54,12 @@ public final class FaultWords {
     if (wholeSuperset && !match.places().isEmpty()) {
       return "Superset " + match.places().get(0).superset() + ": ";
     }
+    String who = tracks.who(match);
     List<String> places = match.places().stream().map(At::toString).distinct().toList();
-    return places.isEmpty() ? "" : String.join(" to ", places) + ": ";
+    if (places.isEmpty()) {
+      return who.isEmpty() ? "" : English.capital(who) + ": ";
+    }
+    return String.join(" to ", places) + (who.isEmpty() ? "" : ", " + who) + ": ";
   }
 
   private String what(Match match) {
@@ -79,6 +85,8 @@ public final class FaultWords {
       case KEPT_MOVED -> kept(match);
       case ABOVE_LEVEL -> names + level(match) + " above level " + plan.problem().level();
       case EXCLUDED -> names + " is excluded";
+      case MODIFICATION_MISSING -> tracks.missing(match);
+      case TRACK_REPEATED -> "the same exercise twice: " + names;
       case TARGET_UNCOVERED -> uncovered(match);
       case SUPERSET_EMPTY -> "not full, although the clock has room for it";
       case EQUIPMENT_UNUSED -> named.subject(match) + ": listed, and no exercise uses it";
@@ -99,6 +107,7 @@ public final class FaultWords {
       case USED_RECENTLY -> names + " was done lately";
       case LIKES -> names + " is liked";
       case DISLIKES -> names + " is disliked";
+      case MODIFICATION_AWKWARD -> tracks.awkward(match);
     };
   }
 

@@ -3,6 +3,7 @@ package counterset.explain;
 import counterset.model.Fetch;
 import counterset.model.Item;
 import counterset.model.Plan;
+import counterset.model.Track;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,9 +20,28 @@ public record FetchLine(String what, String where, String note) {
 
   /** The list of a plan, in the order of first use. */
   public static List<FetchLine> of(Plan plan) {
+    return lines(plan.fetch(), plan);
+  }
+
+  /** What the followers of a track fetch besides what all do. */
+  public static List<FetchLine> more(Plan plan, Track track) {
+    ItemWords words = new ItemWords(plan.problem());
+    return lines(
+        track.plan().fetch().stream()
+            .filter(own -> plan.fetch().stream().noneMatch(other -> covers(other, own, words)))
+            .toList(),
+        plan);
+  }
+
+  private static boolean covers(Fetch fetch, Fetch other, ItemWords words) {
+    return words.areSamePieces(fetch.item(), other.item())
+        && fetch.item().count() >= other.item().count();
+  }
+
+  private static List<FetchLine> lines(List<Fetch> list, Plan plan) {
     ItemWords words = new ItemWords(plan.problem());
     List<List<Fetch>> groups = new ArrayList<>();
-    for (Fetch fetch : plan.fetch()) {
+    for (Fetch fetch : list) {
       groups.stream()
           .filter(group -> words.areSamePieces(group.get(0).item(), fetch.item()))
           .findFirst()

@@ -17,12 +17,14 @@ final class MoveWords {
   private final Course course;
   private final NextWords next;
   private final HandlingWords handling;
+  private final ModificationWords modifications;
 
   MoveWords(Plan plan, Catalogue catalogue, Course course, NextWords next) {
     this.plan = plan;
     this.course = course;
     this.next = next;
     this.handling = new HandlingWords(plan.problem(), catalogue);
+    this.modifications = new ModificationWords(plan, catalogue);
   }
 
   /** At the very beginning: the first exercises where no warm-up comes between. */
@@ -77,6 +79,7 @@ final class MoveWords {
     boolean second = interval.side().filter(side -> side == Side.RIGHT).isPresent();
     List<String> sentences = new ArrayList<>();
     sentences.add(second ? "The other side." : WorkWords.name(interval) + ".");
+    sentences.addAll(modifications.duringMove(interval));
     WorkWords.cue(exercise, second ? 1 : 0).ifPresent(sentences::add);
     return sentences;
   }
@@ -87,6 +90,7 @@ final class MoveWords {
     sentences.add("First " + BlockWords.name(plan) + " next: " + next.exercises(work) + ".");
     Exercise first = work.exercise().orElseThrow();
     interval.exercise().flatMap(move -> next.way(move, first)).ifPresent(sentences::add);
+    sentences.addAll(next.modifications(work));
     sentences.add(first.setup());
     return sentences;
   }

@@ -20,6 +20,7 @@ final class NextWords {
   private final Course course;
   private final ItemWords items;
   private final HandlingWords handling;
+  private final ModificationWords modifications;
 
   NextWords(Plan plan, Catalogue catalogue, Course course) {
     this.plan = plan;
@@ -27,6 +28,7 @@ final class NextWords {
     this.course = course;
     this.items = new ItemWords(plan.problem());
     this.handling = new HandlingWords(plan.problem(), catalogue);
+    this.modifications = new ModificationWords(plan, catalogue);
   }
 
   /** The next work interval. */
@@ -60,6 +62,11 @@ final class NextWords {
     return String.join(", then ", exercises.stream().map(this::with).toList());
   }
 
+  /** What some do instead in the superset that a work interval begins. */
+  List<String> modifications(Interval first) {
+    return modifications.before(first);
+  }
+
   private String with(Exercise exercise) {
     String needs = needs(exercise);
     return exercise.name() + (needs.isEmpty() ? "" : " with " + needs);
@@ -82,8 +89,13 @@ final class NextWords {
    * long.
    */
   static List<String> fitting(List<String> sentences, int seconds) {
-    int words = String.join(" ", sentences).split(" ").length;
-    boolean tooLong = words > WORDS_IN_TEN_SECONDS * seconds / 10 && sentences.size() > 2;
+    boolean tooLong = isTooLong(sentences, seconds) && sentences.size() > 2;
     return tooLong ? new ArrayList<>(sentences.subList(0, sentences.size() - 1)) : sentences;
+  }
+
+  /** Whether reading all sentences takes longer than so many seconds. */
+  static boolean isTooLong(List<String> sentences, int seconds) {
+    int words = String.join(" ", sentences).split(" ").length;
+    return words > WORDS_IN_TEN_SECONDS * seconds / 10;
   }
 }

@@ -24,6 +24,8 @@ final class Remedies {
       case SUPERSET_EMPTY -> "Maybe more equipment, fewer limitations, or fewer exclusions.";
       case EQUIPMENT_UNUSED -> "Maybe leave it out, or add a target that it trains.";
       case INCLUDE_MISSING -> "Maybe keep it at a place, or drop another wish.";
+      case MODIFICATION_MISSING -> "Show another exercise beside it, or swap it.";
+      case TRACK_REPEATED -> "Maybe show another exercise beside it.";
       default -> "";
     };
   }

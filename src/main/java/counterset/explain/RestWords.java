@@ -21,11 +21,15 @@ final class RestWords {
     this.next = next;
   }
 
-  /** A rest names what comes, how to get there, and counts down. */
+  /**
+   * A rest names what comes, what some do instead, how to get there, and counts down. What some do
+   * instead is said again when the work begins, so that it is left out where it takes too long.
+   */
   List<String> of(Interval rest) {
     Interval work = next.work(rest).orElseThrow();
     boolean sameAgain = work.at().orElseThrow().superset() == rest.at().orElseThrow().superset();
     List<String> sentences = new ArrayList<>();
+    List<String> modifications = sameAgain ? List.of() : next.modifications(work);
     sentences.add("Rest.");
     sentences.addAll(next.handling(rest));
     if (sameAgain) {
@@ -34,10 +38,14 @@ final class RestWords {
       boolean last = work.at().orElseThrow().superset() == lastFilled();
       sentences.add(
           (last ? "Last " + BlockWords.name(plan) + ": " : "Next: ") + next.exercises(work) + ".");
+      sentences.addAll(modifications);
       sentences.add(work.exercise().orElseThrow().setup());
     }
     int left = rest.seconds() - Kit.COUNTDOWN;
     List<String> said = new ArrayList<>(sameAgain ? sentences : NextWords.fitting(sentences, left));
+    if (NextWords.isTooLong(said, left)) {
+      said.removeAll(modifications);
+    }
     if (left >= Kit.COUNTDOWN) {
       said.add(COUNTDOWN);
     }

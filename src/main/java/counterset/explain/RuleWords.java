@@ -7,6 +7,7 @@ import counterset.model.Limitation;
 import counterset.model.Need;
 import counterset.model.Problem;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 
 /** Which rule an exercise breaks, and by what. */
@@ -37,8 +38,13 @@ final class RuleWords {
 
   /** The limitations that it breaks, each with what breaks it. */
   String broken(Exercise exercise) {
+    return broken(exercise, problem.limitations());
+  }
+
+  /** Those that it breaks out of some. */
+  String broken(Exercise exercise, Collection<String> limitations) {
     return English.list(
-        problem.limitations().stream()
+        limitations.stream()
             .map(catalogue.limitations()::get)
             .filter(limitation -> !limitation.allows(exercise))
             .map(limitation -> English.lower(limitation.name()) + causes(limitation, exercise))

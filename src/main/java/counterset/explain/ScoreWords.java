@@ -40,6 +40,9 @@ public final class ScoreWords {
       case KEPT_MOVED -> "Kept places that changed: " + amount;
       case ABOVE_LEVEL -> "Above the client's level: " + English.count(number, "exercise");
       case EXCLUDED -> "Excluded and still used: " + English.count(number, "exercise");
+      case MODIFICATION_MISSING ->
+          "Modifications missing or not suitable: " + English.count(amount, "place");
+      case TRACK_REPEATED -> "Repeated on a track: " + English.count(amount, "pair");
       case TARGET_UNCOVERED ->
           "Direct sets missing: "
               + English.count(amount, "set")
@@ -72,6 +75,8 @@ public final class ScoreWords {
       case USED_RECENTLY -> "Done lately: " + English.count(number, "exercise");
       case LIKES -> "Liked: " + English.count(number, "exercise");
       case DISLIKES -> "Disliked: " + English.count(number, "exercise");
+      case MODIFICATION_AWKWARD ->
+          "Modifications that do not quite fit the moment: " + English.count(number, "place");
     };
   }
 

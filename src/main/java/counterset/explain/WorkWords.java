@@ -15,10 +15,12 @@ final class WorkWords {
 
   private final Course course;
   private final HandlingWords handling;
+  private final ModificationWords modifications;
 
   WorkWords(Plan plan, Catalogue catalogue, Course course) {
     this.course = course;
     this.handling = new HandlingWords(plan.problem(), catalogue);
+    this.modifications = new ModificationWords(plan, catalogue);
   }
 
   List<String> of(Interval work) {
@@ -31,6 +33,7 @@ final class WorkWords {
       sentences.add("Turn over.");
     }
     sentences.add(second ? "Right side, same again." : name(work) + ".");
+    sentences.addAll(modifications.during(work));
     cue(work.exercise().orElseThrow(), work.round().orElse(1) - 1 + (second ? 1 : 0))
         .ifPresent(sentences::add);
     sentences.add(after(work));

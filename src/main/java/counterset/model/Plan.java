@@ -12,6 +12,7 @@ import java.util.List;
  * @param coverage by target, in the order of the problem
  * @param fetch what to fetch, in the order of its first use
  * @param matches every match of every constraint
+ * @param tracks by track, in the order of the problem's tracks; empty in the plan of a track itself
  * @param cautions plain sentences, the usual ones and those of the limitations
  */
 public record Plan(
@@ -26,6 +27,7 @@ public record Plan(
     PlanScore score,
     List<Match> matches,
     List<String> cautions,
+    List<Track> tracks,
     SolverNote solver) {
 
   public Plan {
@@ -36,5 +38,6 @@ public record Plan(
     fetch = List.copyOf(fetch);
     matches = List.copyOf(matches);
     cautions = List.copyOf(cautions);
+    tracks = List.copyOf(tracks);
   }
 }

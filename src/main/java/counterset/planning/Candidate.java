@@ -21,6 +21,7 @@ import counterset.timeline.Handling;
  * @param uses the equipment of the problem that it puts to use, as bits
  * @param included the bit of the problem's wish to include it, 0 without one
  * @param recentPoints what having been used lately costs
+ * @param unsuitedTracks the tracks whose followers must not do it, as bits
  */
 public record Candidate(
     @PlanningId int index,
@@ -44,7 +45,35 @@ public record Candidate(
     long included,
     int recentPoints,
     boolean liked,
-    boolean disliked) {
+    boolean disliked,
+    long unsuitedTracks) {
+
+  /** Whether the followers of a track must not do it. */
+  public boolean isUnsuited(int track) {
+    return (unsuitedTracks & 1L << track) != 0;
+  }
+
+  /** Whether nothing speaks against it in this session. */
+  public boolean usable() {
+    return unsafe == 0 && missing == 0 && !aboveLevel && !excluded;
+  }
+
+  /**
+   * Whether the followers of a track may do this instead of an exercise that does not suit them. A
+   * one-sided exercise has two intervals, which one for both sides may fill; not the other way
+   * round.
+   */
+  public boolean standsInFor(Candidate main, int track) {
+    return usable() && !isUnsuited(track) && (main.unilateral || !unilateral);
+  }
+
+  /** What is awkward about doing this instead of another, in points. */
+  public int awkwardnessFor(Candidate main) {
+    return Awkwardness.of(
+        Long.bitCount(handling.needs() & ~main.handling.needs()),
+        exercise.position() == main.exercise.position(),
+        (primary & main.primary) != 0);
+  }
 
   /** Identity is enough: a problem compiles each exercise once. */
   @Override

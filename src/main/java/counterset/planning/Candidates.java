@@ -76,7 +76,19 @@ final class Candidates {
         wish < 0 ? 0 : 1L << wish,
         recency.points(exercise),
         Problem.names(problem.likes(), exercise),
-        Problem.names(problem.dislikes(), exercise));
+        Problem.names(problem.dislikes(), exercise),
+        unsuitedTracks(exercise));
+  }
+
+  private long unsuitedTracks(Exercise exercise) {
+    long bits = 0;
+    for (int track = 0; track < problem.tracks().size(); track++) {
+      boolean suits =
+          problem.tracks().get(track).stream()
+              .allMatch(id -> catalogue.limitations().get(id).allows(exercise));
+      bits |= suits ? 0 : 1L << track;
+    }
+    return bits;
   }
 
   private static int strained(Exercise exercise) {

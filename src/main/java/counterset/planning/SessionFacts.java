@@ -29,15 +29,23 @@ public final class SessionFacts {
   // The kind of each ordered pair, plus 1; 0 until asked for. Threads may race to write the same
   // value.
   private final byte[] kinds;
+  private final boolean[][] canTrain;
 
   /**
    * Compiles a problem.
    *
    * @param exercises what may stand in a place
    * @param supersets the places to fill; usually as many as fit the clock
+   * @throws IllegalArgumentException if the problem has more than 64 tracks
    */
   public SessionFacts(
       Problem problem, Catalogue catalogue, Collection<Exercise> exercises, int supersets) {
+    if (problem.tracks().size() > Long.SIZE) {
+      throw new IllegalArgumentException(
+          "The tracks ("
+              + problem.tracks().size()
+              + ") of a session must be at most 64. Maybe join some.");
+    }
     this.problem = problem;
     this.catalogue = catalogue;
     this.kit = new Kit(catalogue, exercises);
@@ -47,6 +55,17 @@ public final class SessionFacts {
     this.profiles = candidates.stream().map(Candidate::exercise).map(opposites::profile).toList();
     this.supersets = supersets;
     this.kinds = new byte[candidates.size() * candidates.size()];
+    this.canTrain = new boolean[problem.tracks().size()][problem.targets().size()];
+    for (int track = 0; track < canTrain.length; track++) {
+      for (int target = 0; target < canTrain[track].length; target++) {
+        canTrain[track][target] = isTrainedBySome(track, target);
+      }
+    }
+  }
+
+  private boolean isTrainedBySome(int track, int target) {
+    return candidates.stream()
+        .anyMatch(c -> c.halfSets()[target] == 2 && c.usable() && !c.isUnsuited(track));
   }
 
   public Problem problem() {
@@ -79,6 +98,16 @@ public final class SessionFacts {
 
   public int perSuperset() {
     return problem.clock().perSuperset();
+  }
+
+  /** How many groups of followers need modifications. */
+  public int tracks() {
+    return canTrain.length;
+  }
+
+  /** Whether any exercise that suits a track trains a target first. */
+  public boolean canTrain(int track, int target) {
+    return canTrain[track][target];
   }
 
   /** Seconds by which this many supersets are longer than the cap, at least 0. */

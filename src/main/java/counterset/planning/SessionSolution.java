@@ -16,6 +16,7 @@ public class SessionSolution {
   @ProblemFactProperty private SessionFacts facts;
   @ValueRangeProvider private List<Candidate> candidates;
   @PlanningEntityCollectionProperty private List<Place> places;
+  @PlanningEntityCollectionProperty private List<StandIn> standIns;
   @PlanningScore private HardMediumSoftScore score;
   private ConstraintWeightOverrides<HardMediumSoftScore> weights;
 
@@ -25,10 +26,12 @@ public class SessionSolution {
   public SessionSolution(
       SessionFacts facts,
       List<Place> places,
+      List<StandIn> standIns,
       ConstraintWeightOverrides<HardMediumSoftScore> weights) {
     this.facts = facts;
     this.candidates = facts.candidates();
     this.places = places;
+    this.standIns = standIns;
     this.weights = weights;
   }
 
@@ -38,6 +41,11 @@ public class SessionSolution {
 
   public List<Place> getPlaces() {
     return places;
+  }
+
+  /** Track by track, each for all places in order; none if there are no tracks. */
+  public List<StandIn> getStandIns() {
+    return standIns;
   }
 
   public HardMediumSoftScore getScore() {

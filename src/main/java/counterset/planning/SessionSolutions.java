@@ -2,11 +2,13 @@ package counterset.planning;
 
 import ai.timefold.solver.core.api.domain.solution.ConstraintWeightOverrides;
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
+import counterset.model.At;
 import counterset.model.Exercise;
 import counterset.model.Keep;
 import counterset.model.Session;
 import counterset.model.Superset;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -16,7 +18,10 @@ public final class SessionSolutions {
 
   private SessionSolutions() {}
 
-  /** A solution with nothing in it but the exercises that the coach keeps, which are pinned. */
+  /**
+   * A solution with nothing in it but the exercises that the coach keeps, which are pinned, and
+   * what stands in for them.
+   */
   public static SessionSolution empty(
       SessionFacts facts, Map<String, HardMediumSoftScore> weights) {
     List<Place> places = new ArrayList<>();
@@ -26,7 +31,29 @@ public final class SessionSolutions {
         places.add(new Place(places.size(), superset, position, kept != null, kept));
       }
     }
-    return new SessionSolution(facts, places, ConstraintWeightOverrides.of(weights));
+    List<StandIn> standIns = new ArrayList<>();
+    for (int track = 0; track < facts.tracks(); track++) {
+      for (Place place : places) {
+        standIns.add(new StandIn(standIns.size(), track, place));
+      }
+    }
+    SessionSolution solution =
+        new SessionSolution(facts, places, standIns, ConstraintWeightOverrides.of(weights));
+    cast(solution);
+    return solution;
+  }
+
+  private static void cast(SessionSolution solution) {
+    List<StandIn> standIns = solution.getStandIns();
+    if (!standIns.isEmpty()) {
+      Candidate[] places =
+          solution.getPlaces().stream().map(Place::getCandidate).toArray(Candidate[]::new);
+      Candidate[] chosen = new Candidate[standIns.size()];
+      SessionFacts facts = solution.getFacts();
+      new Cast(facts, new Ranking(facts))
+          .choose(places, new Candidate[chosen.length], places, chosen);
+      standIns.forEach(standIn -> standIn.setCandidate(chosen[standIn.getIndex()]));
+    }
   }
 
   /** A solution that holds a session as it is; its exercises must be candidates. */
@@ -42,6 +69,15 @@ public final class SessionSolutions {
         int index = (superset.number() - 1) * facts.perSuperset() + position;
         solution.getPlaces().get(index).setCandidate(facts.candidate(exercise.id()).orElseThrow());
       }
+    }
+    List<Map<At, Exercise>> modifications = session.modifications();
+    for (StandIn standIn : solution.getStandIns()) {
+      Place place = solution.getPlaces().get(standIn.getPlace());
+      Exercise exercise =
+          standIn.getTrack() < modifications.size()
+              ? modifications.get(standIn.getTrack()).get(place.at())
+              : null;
+      standIn.setCandidate(exercise == null ? null : facts.candidate(exercise.id()).orElseThrow());
     }
     return solution;
   }
@@ -61,6 +97,36 @@ public final class SessionSolutions {
                         .map(place -> place.getCandidate().exercise())
                         .toList()))
         .toList();
+  }
+
+  /** The modifications of a solution by track, each where it is needed: by its first place. */
+  public static List<Map<At, Exercise>> modifications(SessionSolution solution) {
+    List<Map<At, Exercise>> modifications = new ArrayList<>();
+    for (int track = 0; track < solution.getFacts().tracks(); track++) {
+      modifications.add(new LinkedHashMap<>());
+    }
+    List<Place> places = solution.getPlaces();
+    for (StandIn standIn : solution.getStandIns()) {
+      Place place = places.get(standIn.getPlace());
+      Candidate main = place.getCandidate();
+      if (standIn.getCandidate() != null && main != null && main.isUnsuited(standIn.getTrack())) {
+        modifications
+            .get(standIn.getTrack())
+            .put(at(places, place), standIn.getCandidate().exercise());
+      }
+    }
+    return modifications;
+  }
+
+  /** Where the supersets have it, which close up over holes. */
+  private static At at(List<Place> places, Place place) {
+    int first = place.getIndex() - place.getPosition();
+    int filled =
+        (int)
+            places.subList(first, place.getIndex()).stream()
+                .filter(earlier -> earlier.getCandidate() != null)
+                .count();
+    return new At(place.getSuperset() + 1, filled);
   }
 
   /**

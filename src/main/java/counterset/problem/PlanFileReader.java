@@ -8,6 +8,7 @@ import counterset.json.JsonFiles;
 import counterset.json.Nearest;
 import counterset.json.Shown;
 import counterset.json.Violation;
+import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Intervals;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -73,17 +75,26 @@ public final class PlanFileReader {
     Optional<Problem> problem = problem(plan, document, faults);
     int positions = problem.map(Problem::clock).orElse(Intervals.EXPRESS).perSuperset();
     List<PlannedSuperset> supersets = supersets(plan.field("supersets"), positions);
+    List<Map<At, String>> modifications =
+        new ModificationList(catalogue, problem.map(Problem::tracks).orElse(List.of()), supersets)
+            .read(plan.field("timeline"));
     Interludes interludes = Interludes.read(plan.field("timeline"), catalogue);
     faults.throwIfAny();
     return new PlanFile(
-        document, problem.orElseThrow(), supersets, interludes.warmUp(), interludes.coolDown());
+        document,
+        problem.orElseThrow(),
+        supersets,
+        interludes.warmUp(),
+        interludes.coolDown(),
+        modifications);
   }
 
   private static boolean isPlan(Cursor plan) {
     Cursor version = plan.field("plan");
     if (!version.isPresent()) {
       version.fault(
-          "The plan is missing: this is no plan file, which begins with the version (1) of its format.");
+          "The plan is missing: this is no plan file, which begins with the version (1) of its"
+              + " format.");
       return false;
     }
     Optional<Integer> number = version.integer();

@@ -31,7 +31,7 @@ final class ReferenceRules {
   void check(Cursor problem) {
     equipment(problem.field("equipment"));
     problem.field("limitations").elements().forEach(this::limitation);
-    tracks(problem.field("tracks"));
+    tracks(problem.field("tracks"), Set.copyOf(problem.field("limitations").texts()));
     for (String list : List.of("exclude", "likes", "dislikes")) {
       problem
           .field(list)
@@ -63,7 +63,7 @@ final class ReferenceRules {
     name.id("limitation", catalogue.limitations().keySet());
   }
 
-  private void tracks(Cursor list) {
+  private void tracks(Cursor list, Set<String> limitations) {
     Set<Set<String>> seen = new HashSet<>();
     for (Cursor track : list.elements()) {
       List<Cursor> names = names(track);
@@ -72,6 +72,12 @@ final class ReferenceRules {
       names.forEach(name -> name.text().ifPresent(ids::add));
       if (!ids.isEmpty() && !seen.add(ids)) {
         track.fault("The track (" + String.join(", ", ids) + ") is listed twice; keep one.");
+      } else if (!ids.isEmpty() && limitations.containsAll(ids)) {
+        track.fault(
+            "The track ("
+                + String.join(", ", ids)
+                + ") needs no modification: that binds the whole session already (limitations)."
+                + " Keep one of the two.");
       }
     }
   }

@@ -16,6 +16,7 @@ import counterset.model.SolverNote;
 import counterset.model.Superset;
 import counterset.model.TargetCoverage;
 import counterset.model.Totals;
+import counterset.model.Track;
 import counterset.planning.SessionSolution;
 import counterset.timeline.Timeline;
 import java.util.List;
@@ -37,9 +38,14 @@ final class Assembly {
    * @param solution the session as it was scored
    */
   Plan plan(Session session, SessionSolution solution, SolverNote note) {
+    List<Track> tracks = new TrackPlans(catalogue, solution.getFacts(), note).of(session);
+    return plan(session, Scoring.matches(solution), tracks, note);
+  }
+
+  /** A plan of which the matches and the tracks are known. */
+  Plan plan(Session session, List<Match> matches, List<Track> tracks, SolverNote note) {
     Timeline timeline = Timeline.of(session, problem.clock(), problem.minutes(), catalogue);
     Opposites opposites = new Opposites(catalogue);
-    List<Match> matches = Scoring.matches(solution);
     return new Plan(
         problem,
         session,
@@ -52,6 +58,7 @@ final class Assembly {
         Scoring.score(problem, matches),
         matches,
         Cautions.of(problem, catalogue),
+        tracks,
         note);
   }
 

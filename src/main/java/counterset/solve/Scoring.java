@@ -2,19 +2,29 @@ package counterset.solve;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
 import counterset.model.At;
+import counterset.model.Catalogue;
+import counterset.model.Exercise;
 import counterset.model.Match;
 import counterset.model.PlanScore;
 import counterset.model.Problem;
+import counterset.model.Session;
+import counterset.model.Superset;
+import counterset.planning.ExerciseFilter;
+import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
+import counterset.planning.SessionSolutions;
 import counterset.planning.constraints.SessionConstraint;
 import counterset.planning.constraints.SessionConstraint.Level;
 import counterset.planning.scoring.Ledger;
 import counterset.planning.scoring.ScoreSink;
+import counterset.timeline.SessionLength;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Turns what the constraints say of a solution into the model's words. */
@@ -31,6 +41,18 @@ final class Scoring {
       }
     }
     return weights;
+  }
+
+  /** A session as it is, to be scored, whatever it breaks. */
+  static SessionSolution solution(Problem problem, Session session, Catalogue catalogue) {
+    int fit = SessionLength.supersetsThatFit(problem.clock(), problem.minutes());
+    int last = session.supersets().stream().mapToInt(Superset::number).max().orElse(0);
+    Set<Exercise> exercises = new LinkedHashSet<>(new ExerciseFilter(problem, catalogue).main());
+    session.work().forEach(exercises::add);
+    session.modifications().forEach(track -> exercises.addAll(track.values()));
+    SessionFacts facts =
+        new SessionFacts(problem, catalogue, List.copyOf(exercises), Math.max(fit, last));
+    return SessionSolutions.of(facts, session, weights(problem));
   }
 
   /** Every match of a solution, in the order of the constraints. */
@@ -50,16 +72,28 @@ final class Scoring {
             .toList();
     int weight = entry.constraint().weight(problem);
     int points = entry.amount() * (entry.constraint().isReward() ? weight : -weight);
+    Optional<String> track =
+        entry.track() == ScoreSink.MAIN
+            ? Optional.empty()
+            : Optional.of(String.join("+", problem.tracks().get(entry.track())));
     return new Match(
-        entry.constraint().id(), entry.amount(), points, places, subject(entry, problem));
+        entry.constraint().id(),
+        entry.amount(),
+        points,
+        places,
+        subject(entry, solution.getFacts()),
+        track);
   }
 
-  private static Optional<String> subject(Ledger.Entry entry, Problem problem) {
+  private static Optional<String> subject(Ledger.Entry entry, SessionFacts facts) {
+    Problem problem = facts.problem();
     return switch (entry.constraint()) {
       case TARGET_UNCOVERED, UNEVEN_VOLUME ->
           Optional.of(problem.targets().get(entry.detail()).muscle());
       case EQUIPMENT_UNUSED -> Optional.of(problem.equipment().get(entry.detail()).id());
       case INCLUDE_MISSING -> Optional.of(new ArrayList<>(problem.include()).get(entry.detail()));
+      case TRACK_REPEATED, MODIFICATION_AWKWARD ->
+          Optional.of(facts.candidates().get(entry.detail()).exercise().id());
       case KEPT_MOVED -> Optional.of(problem.keep().get(entry.detail()).exercise());
       default -> Optional.empty();
     };

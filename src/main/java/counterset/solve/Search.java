@@ -52,7 +52,9 @@ final class Search {
    */
   SessionSolution best(int starts, TerminationConfig limit) {
     SessionSolution empty = SessionSolutions.empty(facts, weights);
-    boolean nothingToDecide = empty.getPlaces().stream().allMatch(place -> place.isPinned());
+    boolean nothingToDecide =
+        empty.getStandIns().isEmpty()
+            && empty.getPlaces().stream().allMatch(place -> place.isPinned());
     if (nothingToDecide || facts.candidates().isEmpty()) {
       return empty;
     }

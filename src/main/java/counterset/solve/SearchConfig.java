@@ -10,6 +10,7 @@ import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import counterset.planning.Place;
 import counterset.planning.SessionSolution;
+import counterset.planning.StandIn;
 import counterset.planning.moves.SessionMoves;
 import counterset.planning.scoring.SearchScoreCalculator;
 
@@ -33,7 +34,7 @@ public final class SearchConfig {
             .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
     return new SolverConfig()
         .withSolutionClass(SessionSolution.class)
-        .withEntityClasses(Place.class)
+        .withEntityClasses(Place.class, StandIn.class)
         .withScoreDirectorFactory(
             new ScoreDirectorFactoryConfig()
                 .withEasyScoreCalculatorClass(SearchScoreCalculator.class))

@@ -1,20 +1,15 @@
 package counterset.solve;
 
 import counterset.model.Catalogue;
-import counterset.model.Exercise;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.SolverNote;
-import counterset.model.Superset;
 import counterset.planning.ExerciseFilter;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
 import counterset.timeline.SessionLength;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
 
 /** Plans one session, or scores one that somebody else planned. */
 public final class SessionPlanner {
@@ -50,7 +45,8 @@ public final class SessionPlanner {
     }
     SessionSolution solution = current.best(limit.starts(), limit.termination());
     Session session =
-        new Surroundings(problem, catalogue).around(SessionSolutions.supersets(solution));
+        new Surroundings(problem, catalogue)
+            .around(SessionSolutions.supersets(solution), SessionSolutions.modifications(solution));
     boolean complete = !current.isStopped();
     SolverNote note =
         new SolverNote(
@@ -76,13 +72,7 @@ public final class SessionPlanner {
    *     from 1 without a gap
    */
   public Plan score(Problem problem, Session session, SolverNote note) {
-    int fit = SessionLength.supersetsThatFit(problem.clock(), problem.minutes());
-    int last = session.supersets().stream().mapToInt(Superset::number).max().orElse(0);
-    Set<Exercise> exercises = new LinkedHashSet<>(new ExerciseFilter(problem, catalogue).main());
-    session.work().forEach(exercises::add);
-    SessionFacts facts =
-        new SessionFacts(problem, catalogue, List.copyOf(exercises), Math.max(fit, last));
     return new Assembly(problem, catalogue)
-        .plan(session, SessionSolutions.of(facts, session, Scoring.weights(problem)), note);
+        .plan(session, Scoring.solution(problem, session, catalogue), note);
   }
 }

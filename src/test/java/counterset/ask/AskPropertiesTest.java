@@ -15,12 +15,16 @@ class AskPropertiesTest {
 
   private static final List<String> PIECES =
       List.of(
-          ("20 min|-5 min|0|7|8 kg|two|a|pair of|dumbbells|dumbbell|kettlebell|light|heavy|and|with|,|;|or|no|not|without|"
-                  + "any|sore|sore knees|knees|back|pain|easy on|shoulders|glutes|legs|whole body|more|focus on|twice|sets|"
-                  + "of|3 sets of|times|lunges|goblet squat|squats|curl|include|must have|keep|3A|at|likes|hates|level|2|"
-                  + "beginner|hard|45/30|/|45|on|off|s|min|hour|half|an|quarter|work|rest|warm-up|3 min|cool-down|switch|"
-                  + "rounds|straight sets|tri-sets|seed|7|compound sets|no equipment|nothing|but|class|track|+|&|-|x|lb|"
-                  + "\u0007|\ud83d\ude00|(|)|.|:|dumbels|targets|minutes|please|wall|march|pairing|1 hour|10|2.5|2,5")
+          ("20 min|-5 min|0|7|8 kg|two|a|pair"
+                  + " of|dumbbells|dumbbell|kettlebell|light|heavy|and|with|,|;|or|no|not|without|any|sore|sore"
+                  + " knees|knees|back|pain|easy on|shoulders|glutes|legs|whole body|more|focus"
+                  + " on|twice|sets|of|3 sets of|times|lunges|goblet squat|squats|curl|include|must"
+                  + " have|keep|3A|at|likes|hates|level|2|beginner|hard|45/30|/|45|on|off|s|min|hour|half|an|quarter|work|rest|warm-up|3"
+                  + " min|cool-down|switch|rounds|straight sets|tri-sets|seed|7|compound sets|no"
+                  + " equipment|nothing|but|class|class with|class:|track|someone"
+                  + " with|both|together|no"
+                  + " floor|+|&|-|x|lb|\u0007|\ud83d\ude00|(|)|.|:|dumbels|targets|minutes|please|wall|march|pairing|1"
+                  + " hour|10|2.5|2,5")
               .split("\\|"));
 
   @Property

@@ -29,6 +29,7 @@ final class ProblemText {
         "equipment " + join(problem.equipment().stream().map(ProblemText::owned).toList()),
         !problem.equipment().isEmpty());
     list(parts, "limits", problem.limitations());
+    list(parts, "tracks", problem.tracks().stream().map(track -> String.join("+", track)).toList());
     add(parts, "level " + problem.level(), problem.level() != 2);
     clock(parts, problem);
     add(parts, "pairing " + problem.pairing().id(), problem.pairing() != Pairing.OPPOSING);

@@ -40,6 +40,7 @@ public final class Plans {
     plans.put("legs", legs());
     plans.put("upper-rounds", upperRounds());
     plans.put("broken", broken());
+    plans.put("class", ClassPlans.good());
     return plans;
   }
 

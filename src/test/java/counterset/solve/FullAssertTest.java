@@ -33,6 +33,7 @@ import counterset.planning.scoring.SearchScoreCalculator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -184,6 +185,29 @@ class FullAssertTest {
         solve(16, 5, p -> p.clock(SessionBuilder.clock(1, 2)).weighing(Map.of("floorTrip", 3)));
     assertThat(solution.getPlaces())
         .allSatisfy(place -> assertThat(place.getCandidate().unilateral()).isFalse());
+  }
+
+  @Test
+  void tracks() {
+    SessionSolution solution =
+        solve(20, 4, p -> p.tracks(Set.of("sore-knees"), Set.of("no-floor", "sore-knees")));
+    assertWhole(solution);
+    assertThat(solution.getStandIns()).anyMatch(standIn -> standIn.getCandidate() != null);
+  }
+
+  @Test
+  void tracksOfTriSetsAndRounds() {
+    assertWhole(
+        solve(
+            20, 2, p -> p.clock(SessionBuilder.clock(3, 2)).tracks(Set.of("sore-knees")).level(3)));
+  }
+
+  @Test
+  void tracksWhereNearlyEverythingIsKept() {
+    Keep[] keep = {new Keep(new At(1, 1), "e3"), new Keep(new At(2, 0), "e5")};
+    SessionSolution solution =
+        solve(20, 2, p -> p.keeping(keep).tracks(Set.of("sore-knees"), Set.of("no-floor")));
+    assertThat(solution.getPlaces().get(1).getCandidate().exercise().id()).isEqualTo("e3");
   }
 
   @Test

@@ -13,6 +13,7 @@ import counterset.model.Target;
 import counterset.planning.Place;
 import counterset.planning.SessionFacts;
 import counterset.planning.Shares;
+import counterset.planning.constraints.TrackLine.Shortage;
 import java.util.List;
 
 /** What the session exists for: targets, filled supersets, equipment put to use. */
@@ -36,11 +37,18 @@ final class CoverageConstraints {
                 .map(facts -> new Work(facts, List.of())));
   }
 
-  /** Every target gets its direct sets; a unit is a missing set. */
+  /**
+   * Every target gets its direct sets, on each track too where the track can train it; a unit is a
+   * missing set.
+   */
   static Constraint targetUncovered(ConstraintFactory factory) {
     return TARGET_UNCOVERED.penalize(
-        work(factory).flattenLast(Work::volumes).filter(volume -> volume.missing() > 0),
-        Volume::missing);
+        work(factory)
+            .flattenLast(Work::volumes)
+            .filter(volume -> volume.missing() > 0)
+            .map(volume -> new Shortage(-1, volume.target().muscle(), volume.missing()))
+            .concat(TrackLine.of(factory).flattenLast(TrackLine::shortages)),
+        Shortage::sets);
   }
 
   /** Every target gets its share of the sets; a unit is a set squared. */

@@ -6,6 +6,7 @@ import ai.timefold.solver.core.api.score.stream.Constraint;
 import ai.timefold.solver.core.api.score.stream.ConstraintFactory;
 import ai.timefold.solver.core.api.score.stream.uni.UniConstraintStream;
 import counterset.planning.constraints.Sequence.Handover;
+import counterset.planning.constraints.TrackHandovers.TooLong;
 
 /** Equipment and the way to the floor: what happens between two work intervals. */
 final class HandlingConstraints {
@@ -16,11 +17,16 @@ final class HandlingConstraints {
     return Sequence.of(factory).flattenLast(Sequence::handovers);
   }
 
-  /** Every changeover fits in its pause; a unit is a second too long. */
+  /** Every changeover fits in its pause, on each track too; a unit is a second too long. */
   static Constraint changeoverTooLong(ConstraintFactory factory) {
     return CHANGEOVER_TOO_LONG.penalize(
-        handovers(factory).filter(handover -> handover.seconds() > handover.room()),
-        handover -> handover.seconds() - handover.room());
+        handovers(factory)
+            .filter(handover -> handover.seconds() > handover.room())
+            .map(
+                handover ->
+                    new TooLong(-1, handover.number(), handover.seconds() - handover.room()))
+            .concat(TrackLine.of(factory).flattenLast(TrackHandovers::tooLong)),
+        TooLong::seconds);
   }
 
   /** Little is taken up or put away; a unit is an item. */

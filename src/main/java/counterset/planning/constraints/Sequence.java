@@ -2,6 +2,7 @@ package counterset.planning.constraints;
 
 import ai.timefold.solver.core.api.score.stream.ConstraintCollectors;
 import ai.timefold.solver.core.api.score.stream.ConstraintFactory;
+import ai.timefold.solver.core.api.score.stream.Joiners;
 import ai.timefold.solver.core.api.score.stream.bi.BiConstraintStream;
 import ai.timefold.solver.core.api.score.stream.uni.UniConstraintStream;
 import counterset.model.Exercise;
@@ -32,6 +33,16 @@ record Sequence(SessionFacts facts, List<Place> places) {
                 new Sequence(
                     facts,
                     places.stream().sorted(Comparator.comparingInt(Place::getIndex)).toList()));
+  }
+
+  /** The one sequence of a solution, an empty one too. */
+  static UniConstraintStream<Sequence> ofAny(ConstraintFactory factory) {
+    return of(factory)
+        .concat(
+            factory
+                .forEach(SessionFacts.class)
+                .ifNotExists(Place.class, Joiners.filtering((facts, place) -> true))
+                .map(facts -> new Sequence(facts, List.of())));
   }
 
   /** Every two places that follow each other directly, but the two sides of one exercise. */

@@ -44,7 +44,7 @@ public enum SessionConstraint implements Identified {
       "changeoverTooLong",
       Level.HARD,
       1,
-      "Every changeover fits in its pause.",
+      "Every changeover fits in its pause, on each track too.",
       "per second too long"),
   CLOCK_OVERRUN(
       "clockOverrun",
@@ -60,8 +60,24 @@ public enum SessionConstraint implements Identified {
       "per kept place that changed"),
   ABOVE_LEVEL("aboveLevel", Level.HARD, 1, "Nothing is above the client's level.", "per exercise"),
   EXCLUDED("excluded", Level.HARD, 1, "Nothing that the coach excluded is used.", "per exercise"),
+  MODIFICATION_MISSING(
+      "modificationMissing",
+      Level.HARD,
+      1,
+      "Every track has a modification beside each exercise that does not suit it.",
+      "per track and exercise without one"),
+  TRACK_REPEATED(
+      "trackRepeated",
+      Level.HARD,
+      1,
+      "No modification brings an exercise, nor a variant of it, twice to a track.",
+      "per track and repeated pair"),
   TARGET_UNCOVERED(
-      "targetUncovered", Level.MEDIUM, 1, "Every target gets its direct sets.", "per missing set"),
+      "targetUncovered",
+      Level.MEDIUM,
+      1,
+      "Every target gets its direct sets, on each track too where the track can train it.",
+      "per missing set"),
   SUPERSET_EMPTY(
       "supersetEmpty",
       Level.MEDIUM,
@@ -98,7 +114,8 @@ public enum SessionConstraint implements Identified {
       Level.SOFT,
       1,
       "Supersets pair what the coach asked to pair.",
-      "20 for antagonists (or one muscle twice, if that is asked for), 12 for opposite regions, 10 for one exercise on both sides"),
+      "20 for antagonists (or one muscle twice, if that is asked for), 12 for opposite regions, 10"
+          + " for one exercise on both sides"),
   SAME_MUSCLE_IN_A_ROW(
       "sameMuscleInARow",
       Level.SOFT,
@@ -155,7 +172,13 @@ public enum SessionConstraint implements Identified {
       "What was done lately rests.",
       "20 for yesterday, falling to 0 at 14 days"),
   LIKES("likes", Level.SOFT, 10, "What the client likes is welcome.", "per exercise"),
-  DISLIKES("dislikes", Level.SOFT, 10, "What the client dislikes is not.", "per exercise");
+  DISLIKES("dislikes", Level.SOFT, 10, "What the client dislikes is not.", "per exercise"),
+  MODIFICATION_AWKWARD(
+      "modificationAwkward",
+      Level.SOFT,
+      1,
+      "A modification fits the moment: the same muscles and position, and nothing to fetch.",
+      "10 per item to fetch, 4 for another position, 15 if it shares no primary muscle group");
 
   /** How much a constraint matters; a higher level is never traded for a lower one. */
   public enum Level implements Identified {

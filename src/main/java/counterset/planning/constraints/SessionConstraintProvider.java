@@ -19,6 +19,8 @@ public final class SessionConstraintProvider implements ConstraintProvider {
       SafetyConstraints.keptMoved(factory),
       SafetyConstraints.aboveLevel(factory),
       SafetyConstraints.excluded(factory),
+      TrackConstraints.modificationMissing(factory),
+      TrackConstraints.trackRepeated(factory),
       CoverageConstraints.targetUncovered(factory),
       CoverageConstraints.supersetEmpty(factory),
       CoverageConstraints.equipmentUnused(factory),
@@ -39,6 +41,7 @@ public final class SessionConstraintProvider implements ConstraintProvider {
       TasteConstraints.usedRecently(factory),
       TasteConstraints.likes(factory),
       TasteConstraints.dislikes(factory),
+      TrackConstraints.modificationAwkward(factory),
     };
   }
 }

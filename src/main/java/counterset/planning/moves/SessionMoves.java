@@ -2,6 +2,7 @@ package counterset.planning.moves;
 
 import ai.timefold.solver.core.api.score.director.ScoreDirector;
 import ai.timefold.solver.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
+import counterset.planning.Ranking;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.scoring.SearchScore;
@@ -18,11 +19,15 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
   /** Tries to find a promising move before another one has to do. */
   private static final int MOST_TRIES = 1_000;
 
+  /** The share of the moves that only change a modification, where there are tracks. */
+  private static final int RECAST_PERCENT = 5;
+
   // Kept from step to step, each of which asks for an iterator of its own.
   private SessionFacts facts;
   private Pool pool;
   private boolean movable;
   private Screen screen;
+  private Ranking ranking;
 
   @Override
   public long getSize(ScoreDirector<SessionSolution> director) {
@@ -42,16 +47,24 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
     if (solution.getFacts() != facts) {
       facts = solution.getFacts();
       pool = new Pool(facts);
-      screen = new Screen(new SearchScore(facts), solution.getPlaces().size());
+      boolean tracks = facts.tracks() > 0;
+      ranking = tracks ? new Ranking(facts) : null;
+      screen =
+          new Screen(
+              new SearchScore(facts),
+              solution.getPlaces().size(),
+              tracks ? new TrackScreen(facts, ranking) : null);
       movable =
-          solution.getPlaces().stream().anyMatch(place -> !place.isPinned())
+          (tracks || solution.getPlaces().stream().anyMatch(place -> !place.isPinned()))
+              && !solution.getPlaces().isEmpty()
               && !facts.candidates().isEmpty();
     }
     if (!movable) {
       return Collections.emptyIterator();
     }
-    screen.look(solution.getPlaces());
-    return new Moves(new Lineup(solution), pool, screen, random);
+    screen.look(solution);
+    Recasts recasts = ranking == null ? null : new Recasts(solution, ranking, random);
+    return new Moves(new Lineup(solution), pool, screen, recasts, random);
   }
 
   private static final class Moves implements Iterator<FillMove> {
@@ -60,13 +73,15 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
     private final Screen screen;
     private final Refills refills;
     private final Reorders reorders;
+    private final Recasts recasts;
     private FillMove next;
 
-    Moves(Lineup lineup, Pool pool, Screen screen, Random random) {
+    Moves(Lineup lineup, Pool pool, Screen screen, Recasts recasts, Random random) {
       this.random = random;
       this.screen = screen;
       this.refills = new Refills(lineup, pool, random);
       this.reorders = new Reorders(lineup, random);
+      this.recasts = recasts;
     }
 
     /**
@@ -94,13 +109,15 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
     private FillMove find() {
       FillMove last = null;
       for (int i = 0; i < MOST_TRIES; i++) {
-        FillMove move = make(random.nextInt(100));
-        if (move != null && screen.isPromising(move)) {
-          return move;
+        boolean recast = recasts != null && random.nextInt(100) < RECAST_PERCENT;
+        FillMove move = recast ? recasts.one() : make(random.nextInt(100));
+        FillMove promising = move == null ? null : screen.promising(move);
+        if (promising != null) {
+          return promising;
         }
         last = move == null ? last : move;
       }
-      return last;
+      return last == null ? null : screen.anyway(last);
     }
 
     private FillMove make(int kind) {

@@ -3,6 +3,7 @@ package counterset.planning.scoring;
 import counterset.planning.Candidate;
 import counterset.planning.Place;
 import counterset.planning.SessionSolution;
+import counterset.planning.StandIn;
 import counterset.planning.constraints.SessionConstraint;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,12 +21,16 @@ public final class Ledger implements ScoreSink {
     Candidate[] places =
         solution.getPlaces().stream().map(Place::getCandidate).toArray(Candidate[]::new);
     new StraightLine(solution.getFacts()).score(places, ledger);
+    Candidate[] standIns =
+        solution.getStandIns().stream().map(StandIn::getCandidate).toArray(Candidate[]::new);
+    new StraightTracks(solution.getFacts()).score(places, standIns, ledger);
     return List.copyOf(ledger.entries);
   }
 
   @Override
-  public void match(SessionConstraint constraint, int amount, int first, int second, int detail) {
-    entries.add(new Entry(constraint, amount, first, second, detail));
+  public void match(
+      SessionConstraint constraint, int amount, int first, int second, int detail, int track) {
+    entries.add(new Entry(constraint, amount, first, second, detail, track));
   }
 
   /**
@@ -35,8 +40,9 @@ public final class Ledger implements ScoreSink {
    * @param first the index of its place, or -1
    * @param second the index of its other place, or -1
    * @param detail the index of the target, owned item, wish or keep of the problem that it is
-   *     about, or -1
+   *     about, or of the candidate that is a modification, or -1
+   * @param track the track whose followers it concerns, or -1 for the session itself
    */
   public record Entry(
-      SessionConstraint constraint, int amount, int first, int second, int detail) {}
+      SessionConstraint constraint, int amount, int first, int second, int detail, int track) {}
 }

@@ -6,6 +6,7 @@ import counterset.planning.Candidate;
 import counterset.planning.Place;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
+import counterset.planning.StandIn;
 import java.util.List;
 
 /** Lets {@link SearchScore} drive the solver, which makes a calculator for each of its threads. */
@@ -14,20 +15,35 @@ public final class SearchScoreCalculator
 
   private SessionFacts facts;
   private SearchScore score;
+  private TrackScore trackScore;
   private Candidate[] candidates;
+  private Candidate[] standIns;
 
   @Override
   public HardMediumSoftScore calculateScore(SessionSolution solution) {
     if (facts != solution.getFacts()) {
       facts = solution.getFacts();
       score = new SearchScore(facts);
+      trackScore = new TrackScore(facts);
       candidates = new Candidate[solution.getPlaces().size()];
+      standIns = new Candidate[solution.getStandIns().size()];
     }
     List<Place> places = solution.getPlaces();
     for (int i = 0; i < candidates.length; i++) {
       candidates[i] = places.get(i).getCandidate();
     }
     score.compute(candidates);
-    return HardMediumSoftScore.of(score.hard(), score.medium(), score.soft());
+    if (standIns.length == 0) {
+      return HardMediumSoftScore.of(score.hard(), score.medium(), score.soft());
+    }
+    List<StandIn> entities = solution.getStandIns();
+    for (int i = 0; i < standIns.length; i++) {
+      standIns[i] = entities.get(i).getCandidate();
+    }
+    trackScore.compute(candidates, standIns);
+    return HardMediumSoftScore.of(
+        score.hard() + trackScore.hard(),
+        score.medium() + trackScore.medium(),
+        score.soft() + trackScore.soft());
   }
 }

@@ -1,5 +1,6 @@
 package counterset.report.json;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import counterset.explain.Announcement;
 import counterset.explain.Announcements;
@@ -10,7 +11,6 @@ import counterset.model.Catalogue;
 import counterset.model.Changeover;
 import counterset.model.Exercise;
 import counterset.model.Fetch;
-import counterset.model.Interval;
 import counterset.model.Plan;
 import counterset.model.Superset;
 import counterset.model.TargetCoverage;
@@ -22,10 +22,12 @@ public final class PlanJson {
 
   private final Plan plan;
   private final Catalogue catalogue;
+  private final TrackJson tracks;
 
-  private PlanJson(Plan plan, Catalogue catalogue) {
+  PlanJson(Plan plan, Catalogue catalogue) {
     this.plan = plan;
     this.catalogue = catalogue;
+    this.tracks = new TrackJson(plan, catalogue);
   }
 
   /** The tree of a plan. */
@@ -42,28 +44,34 @@ public final class PlanJson {
     ObjectNode json = Json.object().put("plan", PlanFileReader.VERSION);
     json.set("problem", ProblemJson.write(plan.problem()));
     json.set("score", ScoreJson.write(plan.score()));
-    json.set("timeline", Nodes.objects(Announcements.of(plan, catalogue), PlanJson::interval));
+    json.set("timeline", Nodes.objects(Announcements.of(plan, catalogue), this::interval));
     json.set("supersets", Nodes.objects(plan.session().supersets(), this::superset));
-    json.set("coverage", Nodes.objects(plan.coverage(), PlanJson::coverage));
-    json.set("changeovers", Nodes.objects(plan.changeovers(), this::changeover));
-    json.set("tracks", Json.array());
-    json.set("equipmentList", Nodes.objects(plan.fetch(), this::fetch));
+    json.set("coverage", coverage());
+    json.set("changeovers", changeovers());
+    json.set("tracks", tracks.tracks());
+    json.set("equipmentList", equipmentList());
     json.set("totals", ScoreJson.totals(plan.totals()));
     json.set("cautions", Nodes.texts(plan.cautions()));
     json.set("solver", ScoreJson.solver(plan.solver()));
     return json;
   }
 
-  private static void interval(Announcement announcement, ObjectNode json) {
-    Interval interval = announcement.interval();
-    json.put("start", interval.start())
-        .put("end", interval.end())
-        .put("kind", interval.kind().id());
-    interval.at().ifPresent(at -> json.put("superset", at.superset()).put("position", at.letter()));
-    interval.round().ifPresent(round -> json.put("round", round));
-    interval.exercise().ifPresent(exercise -> json.put("exercise", exercise.id()));
-    interval.side().ifPresent(side -> json.put("side", side.id()));
+  ArrayNode coverage() {
+    return Nodes.objects(plan.coverage(), PlanJson::coverage);
+  }
+
+  ArrayNode changeovers() {
+    return Nodes.objects(plan.changeovers(), this::changeover);
+  }
+
+  ArrayNode equipmentList() {
+    return Nodes.objects(plan.fetch(), this::fetch);
+  }
+
+  private void interval(Announcement announcement, ObjectNode json) {
+    TrackJson.interval(announcement.interval(), json);
     json.put("say", announcement.text());
+    tracks.beside(announcement.interval(), json);
   }
 
   private void superset(Superset superset, ObjectNode json) {
@@ -83,9 +91,7 @@ public final class PlanJson {
   }
 
   private void changeover(Changeover changeover, ObjectNode json) {
-    json.putObject("after")
-        .put("superset", changeover.after().superset())
-        .put("position", changeover.after().letter());
+    json.set("after", TrackJson.at(changeover.after()));
     if (plan.problem().clock().rounds() > 1) {
       json.put("round", changeover.round());
     }

@@ -1,6 +1,7 @@
 package counterset.report.text;
 
 import counterset.explain.FetchLine;
+import counterset.model.Catalogue;
 import counterset.model.Plan;
 import java.util.List;
 import java.util.Locale;
@@ -10,7 +11,7 @@ final class FetchPart {
 
   private FetchPart() {}
 
-  static void write(Page page, Plan plan) {
+  static void write(Page page, Plan plan, Catalogue catalogue) {
     List<FetchLine> lines = FetchLine.of(plan);
     page.blank();
     page.strong("", lines.isEmpty() ? "FETCH nothing" : "FETCH");
@@ -20,5 +21,6 @@ final class FetchPart {
       String format = "%-" + Math.max(1, what) + "s   %-" + Math.max(1, where) + "s   %s";
       page.plain("  ", String.format(Locale.ROOT, format, line.what(), line.where(), line.note()));
     }
+    TrackPart.fetch(page, plan, catalogue);
   }
 }

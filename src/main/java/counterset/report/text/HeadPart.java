@@ -32,6 +32,7 @@ final class HeadPart {
             .map(Limitation::name)
             .toList();
     page.plain("Limitations  ", limits.isEmpty() ? "none" : English.list(limits));
+    TrackPart.head(page, plan, catalogue);
   }
 
   private static void warnings(Page page, Plan plan, Catalogue catalogue) {

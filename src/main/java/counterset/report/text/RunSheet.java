@@ -1,5 +1,6 @@
 package counterset.report.text;
 
+import counterset.explain.TrackWords;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 
@@ -20,13 +21,14 @@ public final class RunSheet {
   public static String of(Plan plan, Catalogue catalogue, boolean colour) {
     Page page = new Page(colour);
     HeadPart.write(page, plan, catalogue);
-    FetchPart.write(page, plan);
+    FetchPart.write(page, plan, catalogue);
     OrderPart.write(page, plan);
     new ClockPart(page, plan, catalogue).write();
     WorthPart.write(page, plan, catalogue);
     page.blank();
     page.strong("", "CAUTIONS");
     plan.cautions().forEach(caution -> page.plain("  - ", caution));
+    new TrackWords(catalogue).cautions(plan).forEach(caution -> page.plain("  - ", caution));
     return page.text();
   }
 }

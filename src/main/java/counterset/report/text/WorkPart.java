@@ -38,6 +38,7 @@ final class WorkPart {
   private final ItemWords items;
   private final KindWords kinds;
   private final HandlingWords handling;
+  private final ShowPart show;
   private final Set<String> explained = new HashSet<>();
   private int superset;
 
@@ -49,6 +50,7 @@ final class WorkPart {
     this.items = new ItemWords(plan.problem());
     this.kinds = new KindWords(catalogue);
     this.handling = new HandlingWords(plan.problem(), catalogue);
+    this.show = new ShowPart(page, plan, catalogue);
   }
 
   void write(Interval work) {
@@ -74,6 +76,7 @@ final class WorkPart {
       detail("Cue    ", exercise.cues());
       detail("Watch  ", exercise.faults().stream().limit(1).toList());
     }
+    show.write(work, DETAIL);
   }
 
   private boolean isUnpaused(Interval work) {

@@ -17,6 +17,7 @@ final class WorthPart {
 
   static void write(Page page, Plan plan, Catalogue catalogue) {
     coverage(page, plan, catalogue);
+    TrackPart.coverage(page, plan, catalogue);
     score(page, plan);
   }
 

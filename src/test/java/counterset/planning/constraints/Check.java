@@ -9,6 +9,7 @@ import ai.timefold.solver.test.api.score.stream.ShadowVariableAwareSingleConstra
 import counterset.fixture.SessionBuilder;
 import counterset.planning.Place;
 import counterset.planning.SessionSolution;
+import counterset.planning.StandIn;
 import counterset.planning.scoring.Ledger;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
@@ -28,10 +29,12 @@ final class Check {
           HandlingConstraints.class,
           PairingConstraints.class,
           CoverageConstraints.class,
-          TasteConstraints.class);
+          TasteConstraints.class,
+          TrackConstraints.class);
 
   private static final ConstraintVerifier<SessionConstraintProvider, SessionSolution> VERIFIER =
-      ConstraintVerifier.build(new SessionConstraintProvider(), SessionSolution.class, Place.class);
+      ConstraintVerifier.build(
+          new SessionConstraintProvider(), SessionSolution.class, Place.class, StandIn.class);
 
   private Check() {}
 

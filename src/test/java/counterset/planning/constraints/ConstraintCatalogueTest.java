@@ -76,7 +76,8 @@ class ConstraintCatalogueTest {
           HandlingConstraintsTest.class,
           PairingConstraintsTest.class,
           CoverageConstraintsTest.class,
-          TasteConstraintsTest.class);
+          TasteConstraintsTest.class,
+          TrackConstraintsTest.class);
 
   private static List<String> ids() {
     return Stream.of(SessionConstraint.values()).map(SessionConstraint::id).toList();

@@ -14,7 +14,9 @@ import counterset.fixture.Trade;
 import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
+import counterset.model.Joint;
 import counterset.model.Keep;
+import counterset.model.Position;
 import counterset.model.Problem;
 import counterset.model.Region;
 import counterset.model.Sides;
@@ -23,12 +25,17 @@ import counterset.planning.Place;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
+import counterset.planning.StandIn;
+import counterset.planning.Turns;
 import counterset.solve.SearchConfig;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -50,7 +57,7 @@ class SessionMovesTest {
         solution,
         seed,
         move ->
-            assertThat(move.getPlanningEntities())
+            assertThat(move.places())
                 .as("move %s, seed %d", move, seed)
                 .noneMatch(Place::isPinned));
     for (Place place : solution.getPlaces()) {
@@ -67,6 +74,57 @@ class SessionMovesTest {
       @ForAll long seed) {
     SessionSolution solution = solution(perSuperset, supersets, seed, false);
     moved(solution, seed, move -> assertWhole(solution, "after " + move + ", seed " + seed));
+  }
+
+  /** Whatever is moved, each track has what it needs and nothing else, and nothing twice. */
+  @Property(tries = 200)
+  void movesKeepStandInsConsistent(
+      @ForAll @IntRange(min = 1, max = 3) int perSuperset,
+      @ForAll @IntRange(min = 1, max = 6) int supersets,
+      @ForAll boolean pinned,
+      @ForAll long seed) {
+    SessionSolution solution =
+        solution(
+            perSuperset,
+            supersets,
+            seed,
+            pinned,
+            problems -> problems.tracks(Set.of("sore-knees"), Set.of("no-floor")));
+    assertCast(solution, "at first, seed " + seed);
+    moved(solution, seed, move -> assertCast(solution, "after " + move + ", seed " + seed));
+  }
+
+  private static void assertCast(SessionSolution solution, String when) {
+    List<Place> places = solution.getPlaces();
+    int perSuperset = solution.getFacts().perSuperset();
+    Candidate[] mains = candidates(solution).toArray(Candidate[]::new);
+    Candidate[] standIns =
+        solution.getStandIns().stream().map(StandIn::getCandidate).toArray(Candidate[]::new);
+    Candidate[] effective = new Candidate[mains.length];
+    for (int track = 0; track < solution.getFacts().tracks(); track++) {
+      Turns.effective(mains, standIns, track, perSuperset, effective);
+      Set<Integer> modified = new HashSet<>();
+      Set<Integer> plain = new HashSet<>();
+      for (Place place : places) {
+        Candidate standIn = standIns[track * places.size() + place.getIndex()];
+        Candidate main = place.getCandidate();
+        int first = place.getIndex() - place.getPosition();
+        boolean needed =
+            main != null
+                && main.isUnsuited(track)
+                && Turns.firstSide(mains, first, place.getIndex()) == place.getIndex();
+        if (!needed) {
+          assertThat(standIn).as("not needed at %s %s", place, when).isNull();
+          if (main != null && !main.isUnsuited(track)) {
+            plain.add(main.root());
+          }
+        } else if (standIn != null) {
+          assertThat(standIn.standsInFor(main, track)).as("valid at %s %s", place, when).isTrue();
+          assertThat(modified.add(standIn.root())).as("repeated at %s %s", place, when).isTrue();
+        }
+      }
+      assertThat(modified).as("track " + track + " " + when).noneMatch(plain::contains);
+    }
   }
 
   private static void assertWhole(SessionSolution solution, String when) {
@@ -125,18 +183,26 @@ class SessionMovesTest {
     try (InnerScoreDirector<SessionSolution, HardMediumSoftScore> director =
         factory.<HardMediumSoftScore>getScoreDirectorFactory().buildScoreDirector()) {
       director.setWorkingSolution(solution);
-      Iterator<FillMove> moves =
-          new SessionMoves().createRandomMoveIterator(director, new Random(seed));
+      SessionMoves made = new SessionMoves();
+      Random random = new Random(seed);
+      // Each step of a search asks for an iterator of its own.
+      Iterator<FillMove> moves = made.createRandomMoveIterator(director, random);
       for (int i = 0; i < MOVES && moves.hasNext(); i++) {
         FillMove move = moves.next();
         move.doMoveOnly(director);
         watcher.after(move);
+        moves = made.createRandomMoveIterator(director, random);
       }
     }
   }
 
   private static SessionSolution solution(
       int perSuperset, int supersets, long seed, boolean pinned) {
+    return solution(perSuperset, supersets, seed, pinned, UnaryOperator.identity());
+  }
+
+  private static SessionSolution solution(
+      int perSuperset, int supersets, long seed, boolean pinned, UnaryOperator<Problems> asked) {
     List<Exercise> exercises =
         IntStream.range(0, 12)
             .mapToObj(
@@ -144,6 +210,8 @@ class SessionMovesTest {
                     exercise("e" + i)
                         .withSides(i % 3 == 2 ? Sides.UNILATERAL : Sides.BILATERAL)
                         .withNeed(i % 2 == 0 ? Trade.DUMBBELL : Trade.WALL, 1)
+                        .withDemand(Joint.KNEE, i % 4)
+                        .withPosition(i % 5 == 4 ? Position.PRONE : Position.STANDING)
                         .build())
             .toList();
     Catalogue catalogue = Trade.of(exercises);
@@ -155,7 +223,8 @@ class SessionMovesTest {
                 i -> new Keep(new At(1 + i, random.nextInt(perSuperset)), "e" + random.nextInt(12)))
             .toArray(Keep[]::new);
     Problem problem =
-        Problems.of(catalogue, Region.LOWER)
+        asked
+            .apply(Problems.of(catalogue, Region.LOWER).owning(Problems.two(Trade.DUMBBELL)))
             .clock(SessionBuilder.clock(perSuperset, 1))
             .keeping(keep)
             .problem();

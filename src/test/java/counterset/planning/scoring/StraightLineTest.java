@@ -8,15 +8,19 @@ import ai.timefold.solver.core.api.solver.SolutionManager;
 import ai.timefold.solver.core.api.solver.SolverFactory;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import counterset.catalogue.Catalogues;
+import counterset.fixture.Problems;
 import counterset.fixture.RandomSessions;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Part;
 import counterset.model.Problem;
+import counterset.planning.Candidate;
 import counterset.planning.Place;
+import counterset.planning.Ranking;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
+import counterset.planning.StandIn;
 import counterset.planning.constraints.SessionConstraint;
 import counterset.planning.constraints.SessionConstraintProvider;
 import java.util.List;
@@ -38,7 +42,7 @@ class StraightLineTest {
           SolverFactory.create(
               new SolverConfig()
                   .withSolutionClass(SessionSolution.class)
-                  .withEntityClasses(Place.class)
+                  .withEntityClasses(Place.class, StandIn.class)
                   .withConstraintProviderClass(SessionConstraintProvider.class)));
 
   @Test
@@ -58,7 +62,8 @@ class StraightLineTest {
 
   private SessionSolution randomSolution(long seed) {
     RandomSessions sessions = new RandomSessions(catalogue, seed);
-    Problem problem = sessions.problem().problem();
+    Problems problems = sessions.problem();
+    Problem problem = (seed % 3 == 0 ? sessions.withTracks(problems) : problems).problem();
     List<Exercise> exercises = catalogue.exercises(Part.MAIN);
     SessionFacts facts =
         new SessionFacts(problem, catalogue, exercises, 1 + new Random(seed).nextInt(9));
@@ -72,7 +77,27 @@ class StraightLineTest {
       Exercise exercise = chosen.get(place.getIndex());
       place.setCandidate(exercise == null ? null : facts.candidate(exercise.id()).orElseThrow());
     }
+    castAtRandom(solution, new Random(seed));
     return solution;
+  }
+
+  /** Stand-ins that are valid, that are not, that none asked for; and none at all. */
+  private static void castAtRandom(SessionSolution solution, Random random) {
+    Ranking ranking = new Ranking(solution.getFacts());
+    List<Candidate> all = solution.getFacts().candidates();
+    for (StandIn standIn : solution.getStandIns()) {
+      Candidate main = solution.getPlaces().get(standIn.getPlace()).getCandidate();
+      Candidate[] valid =
+          main == null ? new Candidate[0] : ranking.of(main, standIn.getTrack()).candidates();
+      int dice = random.nextInt(10);
+      if (dice < 2) {
+        standIn.setCandidate(null);
+      } else if (dice < 4 || valid.length == 0) {
+        standIn.setCandidate(all.get(random.nextInt(all.size())));
+      } else {
+        standIn.setCandidate(valid[random.nextInt(Math.min(valid.length, 8))]);
+      }
+    }
   }
 
   /** Matches and points by constraint; one of weight 0 says nothing. */

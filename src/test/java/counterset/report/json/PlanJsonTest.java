@@ -100,7 +100,7 @@ class PlanJsonTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"legs", "upper-rounds", "broken"})
+  @ValueSource(strings = {"legs", "upper-rounds", "broken", "class"})
   void whatIsWrittenCanBeReadAgain(String name) {
     Plan plan = Plans.all().get(name);
     Set<String> ids =

@@ -37,7 +37,7 @@ class RunSheetTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"legs", "upper-rounds", "broken"})
+  @ValueSource(strings = {"legs", "upper-rounds", "broken", "class"})
   void namesEveryExerciseAndEveryTime(String name) {
     Plan plan = Plans.all().get(name);
     fitsThePage(plan);
@@ -79,7 +79,8 @@ class RunSheetTest {
   void onOneLine() {
     assertThat(SessionLine.of(Plans.legs()))
         .matches(
-            "19:55 of 20:00, 8 supersets, 6 of 6 targets, medium 0, soft [-+]?[0-9]+: Lunch-break legs");
+            "19:55 of 20:00, 8 supersets, 6 of 6 targets, medium 0, soft [-+]?[0-9]+: Lunch-break"
+                + " legs");
     assertThat(SessionLine.of(Plans.broken()))
         .contains("NOT FEASIBLE, hard -")
         .endsWith(", interrupted: Too much");

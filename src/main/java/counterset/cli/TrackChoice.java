@@ -1,0 +1,49 @@
+package counterset.cli;
+
+import counterset.json.Nearest;
+import counterset.model.Plan;
+import counterset.model.Problem;
+import counterset.model.Track;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Whose session is wanted: that of a track, or that of the coach.
+ *
+ * @param track the place of the track in the problem
+ */
+record TrackChoice(Optional<Integer> track) {
+
+  /**
+   * Finds a track by its name, whose limitations may be in any order.
+   *
+   * @throws BadRequest if the problem has no such track
+   */
+  static TrackChoice of(Problem problem, Optional<String> name) {
+    if (name.isEmpty()) {
+      return new TrackChoice(Optional.empty());
+    }
+    Set<String> wanted = Set.copyOf(List.of(name.get().strip().split("\\+")));
+    int track = problem.tracks().indexOf(wanted);
+    if (track < 0) {
+      throw new BadRequest(unknown(name.get(), problem));
+    }
+    return new TrackChoice(Optional.of(track));
+  }
+
+  private static String unknown(String name, Problem problem) {
+    List<String> names = problem.tracks().stream().map(ids -> String.join("+", ids)).toList();
+    return "--track ("
+        + name
+        + ") is not known."
+        + (names.isEmpty()
+            ? " This session has no tracks. Maybe ask for \"class with sore knees\"."
+            : Nearest.maybe(name, names) + " The tracks: " + String.join(", ", names) + ".");
+  }
+
+  /** The session that is wanted. */
+  Plan from(Plan plan) {
+    return track.map(plan.tracks()::get).map(Track::plan).orElse(plan);
+  }
+}
