@@ -84,7 +84,6 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     checkOptions();
-    Preload.solver();
     Catalogue catalogue = catalogues.load(shell);
     Request request = Request.read(ask, catalogue, shell);
     Problem problem = seed == null ? request.problem() : request.problem().withSeed(seed);

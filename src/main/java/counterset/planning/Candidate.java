@@ -72,7 +72,8 @@ public record Candidate(
     return Awkwardness.of(
         Long.bitCount(handling.needs() & ~main.handling.needs()),
         exercise.position() == main.exercise.position(),
-        (primary & main.primary) != 0);
+        (primary & main.primary) != 0,
+        main.loaded && !loaded);
   }
 
   /** Identity is enough: a problem compiles each exercise once. */

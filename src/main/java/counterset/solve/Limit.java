@@ -15,10 +15,10 @@ public record Limit(Effort effort, OptionalInt seconds) {
     return new Limit(effort, OptionalInt.empty());
   }
 
-  TerminationConfig termination() {
+  TerminationConfig termination(int supersets) {
     return seconds.isPresent()
         ? new TerminationConfig().withSecondsSpentLimit((long) seconds.getAsInt())
-        : SearchConfig.moves(effort.moves());
+        : SearchConfig.moves(effort.moves(supersets));
   }
 
   /** With a time limit each core has one start, so that the limit holds for the whole. */
@@ -30,7 +30,7 @@ public record Limit(Effort effort, OptionalInt seconds) {
     return seconds.isPresent() ? seconds.getAsInt() + " seconds" : effort.id();
   }
 
-  long moves() {
-    return seconds.isPresent() ? 0 : effort.moves() * effort.starts();
+  long moves(int supersets) {
+    return seconds.isPresent() ? 0 : effort.moves(supersets) * effort.starts();
   }
 }

@@ -178,7 +178,8 @@ public enum SessionConstraint implements Identified {
       Level.SOFT,
       1,
       "A modification fits the moment: the same muscles and position, and nothing to fetch.",
-      "10 per item to fetch, 4 for another position, 15 if it shares no primary muscle group");
+      "10 per item to fetch, 4 for another position, 15 if it shares no primary muscle group,"
+          + " 4 if it leaves equipment lying");
 
   /** How much a constraint matters; a higher level is never traded for a lower one. */
   public enum Level implements Identified {

@@ -143,7 +143,8 @@ record TrackLine(SessionFacts facts, int track, List<Place> places, List<StandIn
       return Awkwardness.of(
           Long.bitCount(candidate.handling().needs() & ~place.getCandidate().handling().needs()),
           main.position() == instead.position(),
-          !Collections.disjoint(main.primary(), instead.primary()));
+          !Collections.disjoint(main.primary(), instead.primary()),
+          place.getCandidate().loaded() && !candidate.loaded());
     }
   }
 

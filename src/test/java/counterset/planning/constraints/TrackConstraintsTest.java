@@ -168,6 +168,10 @@ class TrackConstraintsTest {
         MODIFICATION_AWKWARD,
         10,
         awkward(deep("goblet").withNeed(Trade.DUMBBELL, 2).build(), loaded));
+    costs(
+        MODIFICATION_AWKWARD,
+        4,
+        awkward(deep("goblet").withNeed(Trade.DUMBBELL, 1).build(), hinge));
     silent(MODIFICATION_AWKWARD, awkward(hinge, all));
   }
 
