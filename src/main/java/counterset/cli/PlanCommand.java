@@ -97,9 +97,10 @@ final class PlanCommand implements Callable<Integer> {
       Explanation.ofRefusal(shell, plan, catalogue);
       return Exit.INFEASIBLE;
     }
-    Plan chosen = choice.from(plan);
-    write(chosen, catalogue);
-    new PlanOutput(shell, format).print(request, chosen, catalogue);
+    Plan led = choice.asLed(plan);
+    Plan alone = choice.from(plan);
+    write(led, alone, catalogue);
+    new PlanOutput(shell, format).print(request, format == Format.JSON ? alone : led, catalogue);
     shell.out().flush();
     Explanation.ofUnmetWishes(shell, plan, catalogue);
     return Exit.DONE;
@@ -134,9 +135,16 @@ final class PlanCommand implements Callable<Integer> {
         planner::stop);
   }
 
-  private void write(Plan plan, Catalogue catalogue) {
+  /**
+   * Sheets to lead by show the session as it is led; files to be read again stand by themselves.
+   */
+  private void write(Plan led, Plan alone, Catalogue catalogue) {
     Map<Path, String> texts = new LinkedHashMap<>();
-    files.forEach(file -> texts.put(shell.path(file), PlanFormats.render(file, plan, catalogue)));
+    files.forEach(
+        file ->
+            texts.put(
+                shell.path(file),
+                PlanFormats.render(file, PlanFormats.isReadAgain(file) ? alone : led, catalogue)));
     OutputFiles.write(texts);
   }
 }

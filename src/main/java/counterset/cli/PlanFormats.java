@@ -35,6 +35,11 @@ final class PlanFormats {
     return "." + String.join(", .", BY_ENDING.keySet());
   }
 
+  /** Whether a program reads the file again, as {@code check} does. */
+  static boolean isReadAgain(String file) {
+    return ending(file).equals("json");
+  }
+
   /** A plan as the text of a file. */
   static String render(String file, Plan plan, Catalogue catalogue) {
     return BY_ENDING.get(ending(file)).apply(plan, catalogue);

@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.explain.Modifications;
 import counterset.json.Nearest;
 import counterset.model.Plan;
 import counterset.model.Problem;
@@ -42,8 +43,26 @@ record TrackChoice(Optional<Integer> track) {
             : Nearest.maybe(name, names) + " The tracks: " + String.join(", ", names) + ".");
   }
 
-  /** The session that is wanted. */
+  /** The session that is wanted, as a plan that stands by itself. */
   Plan from(Plan plan) {
     return track.map(plan.tracks()::get).map(Track::plan).orElse(plan);
+  }
+
+  /**
+   * The session that is wanted, as it is led. By itself the session of a track would give its
+   * left-over seconds to other rests; in the class all follow one clock.
+   */
+  Plan asLed(Plan plan) {
+    if (track.isEmpty()) {
+      return plan;
+    }
+    Track chosen = plan.tracks().get(track.get());
+    Modifications modifications = new Modifications(plan);
+    return chosen
+        .plan()
+        .withTimeline(
+            plan.timeline().stream()
+                .map(interval -> modifications.asDoneBy(chosen, interval))
+                .toList());
   }
 }

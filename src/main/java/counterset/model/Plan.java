@@ -40,4 +40,22 @@ public record Plan(
     cautions = List.copyOf(cautions);
     tracks = List.copyOf(tracks);
   }
+
+  /** The same plan on another clock that has the same length. */
+  public Plan withTimeline(List<Interval> other) {
+    return new Plan(
+        problem,
+        session,
+        kinds,
+        other,
+        changeovers,
+        coverage,
+        fetch,
+        totals,
+        score,
+        matches,
+        cautions,
+        tracks,
+        solver);
+  }
 }
