@@ -13,7 +13,7 @@ public record Rule(String rule, String source, Status status) {
   public enum Status implements Identified {
     /** Seen in the paper, guideline or standard itself. */
     PRIMARY("primary"),
-    /** Seen in a transcription that agrees with the source. */
+    /** Seen in a secondary source that agrees with it. */
     SECONDARY("secondary"),
     /** From memory, not checked against the source. */
     MEMORY("memory"),

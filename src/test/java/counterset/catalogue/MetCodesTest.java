@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Energy cost against the 2024 Adult Compendium of Physical Activities (Herrmann 2024; values from
- * a transcription).
+ * a secondary source).
  */
 class MetCodesTest {
 
