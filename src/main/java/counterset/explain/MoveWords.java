@@ -90,8 +90,8 @@ final class MoveWords {
     sentences.add("First " + BlockWords.name(plan) + " next: " + next.exercises(work) + ".");
     Exercise first = work.exercise().orElseThrow();
     interval.exercise().flatMap(move -> next.way(move, first)).ifPresent(sentences::add);
-    sentences.addAll(next.modifications(work));
     sentences.add(first.setup());
+    sentences.addAll(next.modifications(work));
     return sentences;
   }
 

@@ -5,7 +5,6 @@ import counterset.model.Exercise;
 import counterset.model.Interval;
 import counterset.model.Plan;
 import counterset.model.Superset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -82,15 +81,6 @@ final class NextWords {
         .filter(s -> s.number() == number)
         .findFirst()
         .orElseThrow();
-  }
-
-  /**
-   * The sentences that fit an interval: the last one is dropped if reading all of them takes too
-   * long.
-   */
-  static List<String> fitting(List<String> sentences, int seconds) {
-    boolean tooLong = isTooLong(sentences, seconds) && sentences.size() > 2;
-    return tooLong ? new ArrayList<>(sentences.subList(0, sentences.size() - 1)) : sentences;
   }
 
   /** Whether reading all sentences takes longer than so many seconds. */

@@ -7,6 +7,7 @@ import counterset.model.Superset;
 import counterset.timeline.Kit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What is said in a rest, and in the seconds between the exercises of a superset. */
 final class RestWords {
@@ -28,28 +29,38 @@ final class RestWords {
   List<String> of(Interval rest) {
     Interval work = next.work(rest).orElseThrow();
     boolean sameAgain = work.at().orElseThrow().superset() == rest.at().orElseThrow().superset();
-    List<String> sentences = new ArrayList<>();
-    List<String> modifications = sameAgain ? List.of() : next.modifications(work);
-    sentences.add("Rest.");
-    sentences.addAll(next.handling(rest));
+    int left = rest.seconds() - Kit.COUNTDOWN;
+    List<String> said = new ArrayList<>();
+    said.add("Rest.");
+    said.addAll(next.handling(rest));
     if (sameAgain) {
-      sentences.add(again(work));
+      said.add(again(work));
     } else {
       boolean last = work.at().orElseThrow().superset() == lastFilled();
-      sentences.add(
+      said.add(
           (last ? "Last " + BlockWords.name(plan) + ": " : "Next: ") + next.exercises(work) + ".");
-      sentences.addAll(modifications);
-      sentences.add(work.exercise().orElseThrow().setup());
-    }
-    int left = rest.seconds() - Kit.COUNTDOWN;
-    List<String> said = new ArrayList<>(sameAgain ? sentences : NextWords.fitting(sentences, left));
-    if (NextWords.isTooLong(said, left)) {
-      said.removeAll(modifications);
+      said.addAll(more(said, work, left));
     }
     if (left >= Kit.COUNTDOWN) {
       said.add(COUNTDOWN);
     }
     return said;
+  }
+
+  /** The set-up of what comes and what some do instead: both, only the latter, or neither. */
+  private List<String> more(List<String> before, Interval work, int seconds) {
+    List<String> modifications = next.modifications(work);
+    List<String> both = new ArrayList<>();
+    both.add(work.exercise().orElseThrow().setup());
+    both.addAll(modifications);
+    return Stream.of(both, modifications)
+        .filter(more -> !NextWords.isTooLong(joined(before, more), seconds))
+        .findFirst()
+        .orElse(List.of());
+  }
+
+  private static List<String> joined(List<String> before, List<String> more) {
+    return Stream.concat(before.stream(), more.stream()).toList();
   }
 
   private int lastFilled() {
