@@ -4,7 +4,6 @@ import counterset.model.Catalogue;
 import counterset.model.Equipment;
 import counterset.model.Exercise;
 import counterset.model.Joint;
-import counterset.model.Need;
 import counterset.model.Owned;
 import counterset.model.Problem;
 import counterset.model.Target;
@@ -66,7 +65,10 @@ final class Candidates {
             problem.limitations().stream()
                 .filter(id -> !catalogue.limitations().get(id).allows(exercise))
                 .count(),
-        (int) exercise.needs().stream().filter(need -> !isServed(need)).count(),
+        (int)
+            exercise.needs().stream()
+                .filter(need -> !ExerciseFilter.isServed(need, problem, catalogue))
+                .count(),
         exercise.level() > problem.level(),
         Problem.names(problem.exclude(), exercise),
         Math.max(0, problem.level() - exercise.level()),
@@ -104,11 +106,6 @@ final class Candidates {
       return 2;
     }
     return exercise.secondary().contains(target.muscle()) ? 1 : 0;
-  }
-
-  private boolean isServed(Need need) {
-    return catalogue.equipment().get(need.equipment()).alwaysThere()
-        || problem.equipment().stream().anyMatch(owned -> owned.serves(need));
   }
 
   private static boolean isLifted(Exercise exercise, Owned owned) {

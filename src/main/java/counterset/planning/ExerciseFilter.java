@@ -51,13 +51,14 @@ public final class ExerciseFilter {
         && !Problem.names(problem.exclude(), exercise)
         && problem.limitations().stream()
             .allMatch(id -> catalogue.limitations().get(id).allows(exercise))
-        && exercise.needs().stream().allMatch(this::isServed)
+        && exercise.needs().stream().allMatch(need -> isServed(need, problem, catalogue))
         && (!exercise.isUnilateral()
             || exercise.part() != Part.MAIN
             || problem.clock().perSuperset() == 2);
   }
 
-  private boolean isServed(Need need) {
+  /** Whether the client has what an exercise needs, or everyone does. */
+  static boolean isServed(Need need, Problem problem, Catalogue catalogue) {
     return catalogue.equipment().get(need.equipment()).alwaysThere()
         || problem.equipment().stream().anyMatch(owned -> owned.serves(need));
   }

@@ -6,15 +6,11 @@ import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.SolverNote;
-import counterset.model.Target;
 import counterset.model.Track;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.constraints.SessionConstraint;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /** The plan of each track: the session as its followers do it, by itself. */
@@ -57,32 +53,20 @@ final class TrackPlans {
 
   /** What the followers of a track ask for: nothing that it cannot train. */
   private Problem followers(int track) {
-    Set<String> limitations = new LinkedHashSet<>(problem.limitations());
-    limitations.addAll(problem.tracks().get(track));
-    List<Target> targets = new ArrayList<>();
+    Draft draft = new Draft(problem);
+    draft.limitations.addAll(problem.tracks().get(track));
+    draft.tracks.clear();
+    draft.include.clear();
+    draft.keep.clear();
+    draft.targets.clear();
     for (int target = 0; target < problem.targets().size(); target++) {
       if (facts.canTrain(track, target)) {
-        targets.add(problem.targets().get(target));
+        draft.targets.add(problem.targets().get(target));
       }
     }
-    return new Problem(
-        problem.title(),
-        problem.minutes(),
-        problem.clock(),
-        targets.isEmpty() ? problem.targets() : targets,
-        problem.equipment(),
-        limitations,
-        List.of(),
-        problem.level(),
-        problem.pairing(),
-        Set.of(),
-        problem.exclude(),
-        List.of(),
-        problem.likes(),
-        problem.dislikes(),
-        problem.recent(),
-        problem.date(),
-        problem.weights(),
-        problem.seed());
+    if (draft.targets.isEmpty()) {
+      draft.targets.addAll(problem.targets());
+    }
+    return draft.problem();
   }
 }

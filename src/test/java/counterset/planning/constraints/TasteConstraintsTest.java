@@ -14,11 +14,9 @@ import counterset.fixture.SessionBuilder;
 import counterset.fixture.Trade;
 import counterset.model.Done;
 import counterset.model.Exercise;
-import counterset.model.Problem;
 import counterset.model.Sides;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -145,31 +143,7 @@ class TasteConstraintsTest {
   @Test
   void usedRecentlyWithoutADateMeansTheDayAfterTheLastSession() {
     Done[] done = {daysAgo(30, "a"), daysAgo(31, "b")};
-    costs(USED_RECENTLY, 38, session().asked(p -> undated(p.done(TODAY, done))).superset(a, b));
-  }
-
-  private static Problems undated(Problems problems) {
-    Problem p = problems.problem();
-    return new Problems(
-        new Problem(
-            p.title(),
-            p.minutes(),
-            p.clock(),
-            p.targets(),
-            p.equipment(),
-            p.limitations(),
-            p.tracks(),
-            p.level(),
-            p.pairing(),
-            p.include(),
-            p.exclude(),
-            p.keep(),
-            p.likes(),
-            p.dislikes(),
-            p.recent(),
-            Optional.empty(),
-            p.weights(),
-            p.seed()));
+    costs(USED_RECENTLY, 38, session().asked(p -> p.done(TODAY, done).undated()).superset(a, b));
   }
 
   private static Done daysAgo(int days, String... exercises) {
