@@ -1,24 +1,22 @@
 package counterset.solve;
 
 import counterset.model.Identified;
+import counterset.planning.moves.SessionMoves;
 
 /** How hard the solver tries. */
 public enum Effort implements Identified {
-  QUICK("quick", 2, 500),
-  STANDARD("standard", 4, 1_000),
-  THOROUGH("thorough", 8, 12_000);
-
-  /** Short sessions are searched as if they had so many. */
-  private static final int FEWEST_SUPERSETS = 4;
+  QUICK("quick", 2, 1),
+  STANDARD("standard", 4, 2),
+  THOROUGH("thorough", 8, 12);
 
   private final String id;
   private final int starts;
-  private final long movesPerSuperset;
+  private final int walks;
 
-  Effort(String id, int starts, long movesPerSuperset) {
+  Effort(String id, int starts, int walks) {
     this.id = id;
     this.starts = starts;
-    this.movesPerSuperset = movesPerSuperset;
+    this.walks = walks;
   }
 
   @Override
@@ -31,13 +29,17 @@ public enum Effort implements Identified {
     return starts;
   }
 
+  /** How many walks each search makes, at least 1. */
+  public int walks() {
+    return walks;
+  }
+
   /**
-   * How many moves each search tries, those that are hopeless at first sight not counted. Longer
-   * sessions take more: there is more to decide.
+   * How many changes are tried in all.
    *
    * @param supersets of the session
    */
-  public long moves(int supersets) {
-    return movesPerSuperset * Math.max(FEWEST_SUPERSETS, supersets);
+  public long tries(int supersets) {
+    return (long) starts * walks * SessionMoves.tries(supersets);
   }
 }

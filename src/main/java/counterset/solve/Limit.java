@@ -10,15 +10,15 @@ import java.util.OptionalInt;
  */
 public record Limit(Effort effort, OptionalInt seconds) {
 
-  /** A limit counted in moves. */
+  /** A limit counted in walks. */
   public static Limit of(Effort effort) {
     return new Limit(effort, OptionalInt.empty());
   }
 
-  TerminationConfig termination(int supersets) {
+  TerminationConfig termination() {
     return seconds.isPresent()
         ? new TerminationConfig().withSecondsSpentLimit((long) seconds.getAsInt())
-        : SearchConfig.moves(effort.moves(supersets));
+        : SearchConfig.walks(effort.walks());
   }
 
   /** With a time limit each core has one start, so that the limit holds for the whole. */
@@ -30,7 +30,7 @@ public record Limit(Effort effort, OptionalInt seconds) {
     return seconds.isPresent() ? seconds.getAsInt() + " seconds" : effort.id();
   }
 
-  long moves(int supersets) {
-    return seconds.isPresent() ? 0 : effort.moves(supersets) * effort.starts();
+  long tries(int supersets) {
+    return seconds.isPresent() ? 0 : effort.tries(supersets);
   }
 }

@@ -2,8 +2,7 @@ package counterset.solve;
 
 import ai.timefold.solver.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
 import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
-import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
-import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import ai.timefold.solver.core.config.localsearch.LocalSearchType;
 import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
@@ -14,11 +13,11 @@ import counterset.planning.StandIn;
 import counterset.planning.moves.SessionMoves;
 import counterset.planning.scoring.SearchScoreCalculator;
 
-/** The search: simulated annealing from an empty session. */
+/**
+ * The search: the solver climbs from an empty session, and each of its moves is a whole annealing
+ * walk.
+ */
 public final class SearchConfig {
-
-  /** Near the size of a typical soft change; medium wishes are never given up for points. */
-  private static final String STARTING_TEMPERATURE = "0hard/0medium/5soft";
 
   private SearchConfig() {}
 
@@ -28,10 +27,7 @@ public final class SearchConfig {
         new LocalSearchPhaseConfig()
             .withMoveSelectorConfig(
                 new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SessionMoves.class))
-            .withAcceptorConfig(
-                new LocalSearchAcceptorConfig()
-                    .withSimulatedAnnealingStartingTemperature(STARTING_TEMPERATURE))
-            .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
+            .withLocalSearchType(LocalSearchType.HILL_CLIMBING);
     return new SolverConfig()
         .withSolutionClass(SessionSolution.class)
         .withEntityClasses(Place.class, StandIn.class)
@@ -43,8 +39,8 @@ public final class SearchConfig {
         .withPhases(phase);
   }
 
-  /** A limit counted in moves. */
-  public static TerminationConfig moves(long moves) {
-    return new TerminationConfig().withMoveCountLimit(moves);
+  /** A limit counted in walks. */
+  public static TerminationConfig walks(int walks) {
+    return new TerminationConfig().withMoveCountLimit((long) walks);
   }
 }

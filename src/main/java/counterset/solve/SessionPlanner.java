@@ -43,14 +43,14 @@ public final class SessionPlanner {
     if (stopped) {
       current.stop();
     }
-    SessionSolution solution = current.best(limit.starts(), limit.termination(supersets));
+    SessionSolution solution = current.best(limit.starts(), limit.termination());
     Session session =
         new Surroundings(problem, catalogue)
             .around(SessionSolutions.supersets(solution), SessionSolutions.modifications(solution));
     boolean complete = !current.isStopped();
     SolverNote note =
         new SolverNote(
-            problem.seed(), limit.name(), version, complete ? limit.moves(supersets) : 0, complete);
+            problem.seed(), limit.name(), version, complete ? limit.tries(supersets) : 0, complete);
     return new Assembly(problem, catalogue).plan(session, solution, note);
   }
 

@@ -43,7 +43,7 @@ import org.junit.jupiter.api.Test;
  */
 class FullAssertTest {
 
-  private static final long MOVES = 2_000;
+  private static final int WALKS = 6;
   private static final String[] MUSCLES = {
     "quadriceps", "hamstrings", "gluteus-maximus", "chest", "upper-back"
   };
@@ -51,7 +51,7 @@ class FullAssertTest {
   private static SessionSolution solve(SessionFacts facts, Problem problem) {
     SolverConfig config =
         SearchConfig.of(problem.seed(), EnvironmentMode.FULL_ASSERT)
-            .withTerminationConfig(SearchConfig.moves(MOVES));
+            .withTerminationConfig(SearchConfig.walks(WALKS));
     config
         .getScoreDirectorFactoryConfig()
         .withAssertionScoreDirectorFactory(

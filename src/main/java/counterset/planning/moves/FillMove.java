@@ -13,24 +13,10 @@ import java.util.List;
 /** Fills some places and stand-ins anew, all at once. */
 final class FillMove extends AbstractMove<SessionSolution> {
 
-  private static final Place[] NO_PLACES = {};
-  private static final StandIn[] NO_STAND_INS = {};
-  private static final Candidate[] NO_CANDIDATES = {};
-
   private final Place[] places;
   private final Candidate[] candidates;
   private final StandIn[] standIns;
   private final Candidate[] modifications;
-
-  /**
-   * A move that leaves the stand-ins as they are.
-   *
-   * @param places what to fill, none of them pinned
-   * @param candidates what to fill them with, in the same order
-   */
-  FillMove(Place[] places, Candidate[] candidates) {
-    this(places, candidates, NO_STAND_INS, NO_CANDIDATES);
-  }
 
   private FillMove(
       Place[] places, Candidate[] candidates, StandIn[] standIns, Candidate[] modifications) {
@@ -40,56 +26,34 @@ final class FillMove extends AbstractMove<SessionSolution> {
     this.modifications = modifications;
   }
 
-  /** A move that changes one stand-in alone. */
-  static FillMove of(StandIn standIn, Candidate modification) {
+  /**
+   * The move from a solution to another line-up.
+   *
+   * @param byPlace what is to stand in each place, the same as before in pinned ones
+   * @param byStandIn likewise for the stand-ins
+   */
+  static FillMove to(SessionSolution solution, Candidate[] byPlace, Candidate[] byStandIn) {
+    Place[] places =
+        solution.getPlaces().stream()
+            .filter(place -> place.getCandidate() != byPlace[place.getIndex()])
+            .toArray(Place[]::new);
+    StandIn[] standIns =
+        solution.getStandIns().stream()
+            .filter(standIn -> standIn.getCandidate() != byStandIn[standIn.getIndex()])
+            .toArray(StandIn[]::new);
     return new FillMove(
-        NO_PLACES, NO_CANDIDATES, new StandIn[] {standIn}, new Candidate[] {modification});
+        places,
+        Arrays.stream(places).map(place -> byPlace[place.getIndex()]).toArray(Candidate[]::new),
+        standIns,
+        Arrays.stream(standIns)
+            .map(standIn -> byStandIn[standIn.getIndex()])
+            .toArray(Candidate[]::new));
   }
 
-  /** The same move with other stand-ins, in the same order as their new candidates. */
-  FillMove with(StandIn[] others, Candidate[] theirModifications) {
-    return new FillMove(places, candidates, others, theirModifications);
-  }
-
-  /** Whether it touches no place. */
-  boolean isOfStandInsOnly() {
-    return places.length == 0;
-  }
-
-  /** Does to an array of candidates by place what this move does to the places. */
-  void apply(Candidate[] byPlace) {
-    for (int i = 0; i < places.length; i++) {
-      byPlace[places[i].getIndex()] = candidates[i];
-    }
-  }
-
-  /** Undoes {@link #apply}. */
-  void revert(Candidate[] byPlace) {
-    for (Place place : places) {
-      byPlace[place.getIndex()] = place.getCandidate();
-    }
-  }
-
-  /** Does to an array of candidates by stand-in what this move does to the stand-ins. */
-  void applyToStandIns(Candidate[] byStandIn) {
-    for (int i = 0; i < standIns.length; i++) {
-      byStandIn[standIns[i].getIndex()] = modifications[i];
-    }
-  }
-
+  /** A walk that leads back to where it began is a move too: the solver is to count it. */
   @Override
   public boolean isMoveDoable(ScoreDirector<SessionSolution> director) {
-    for (int i = 0; i < places.length; i++) {
-      if (places[i].getCandidate() != candidates[i]) {
-        return true;
-      }
-    }
-    for (int i = 0; i < standIns.length; i++) {
-      if (standIns[i].getCandidate() != modifications[i]) {
-        return true;
-      }
-    }
-    return false;
+    return true;
   }
 
   @Override

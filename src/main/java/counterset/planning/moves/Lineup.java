@@ -1,21 +1,34 @@
 package counterset.planning.moves;
 
 import counterset.planning.Candidate;
+import counterset.planning.Change;
 import counterset.planning.Place;
 import counterset.planning.SessionSolution;
 import java.util.List;
 
-/** The places of the working solution by superset, as moves look at them. */
+/** A session while it is being changed: what stands in each place, and which places are kept. */
 final class Lineup {
 
-  private final List<Place> places;
+  private final Candidate[] candidates;
+  private final boolean[] pinned;
+  private final int[] rootCount;
   private final int perSuperset;
   private final int supersets;
 
   Lineup(SessionSolution solution) {
-    places = solution.getPlaces();
     perSuperset = solution.getFacts().perSuperset();
     supersets = solution.getFacts().supersets();
+    List<Place> places = solution.getPlaces();
+    candidates = new Candidate[places.size()];
+    pinned = new boolean[candidates.length];
+    int roots =
+        solution.getFacts().candidates().stream().mapToInt(Candidate::root).max().orElse(-1);
+    rootCount = new int[roots + 1];
+    for (int place = 0; place < candidates.length; place++) {
+      candidates[place] = places.get(place).getCandidate();
+      pinned[place] = places.get(place).isPinned();
+      count(candidates[place], 1);
+    }
   }
 
   int supersets() {
@@ -26,65 +39,72 @@ final class Lineup {
     return perSuperset;
   }
 
+  /** How many places there are. */
   int size() {
-    return places.size();
+    return candidates.length;
   }
 
-  Place place(int index) {
-    return places.get(index);
+  /** What stands in each place, null for nothing; to be read only. */
+  Candidate[] candidates() {
+    return candidates;
   }
 
-  /** The contents of a superset by position. */
-  Candidate[] contents(int superset) {
-    Candidate[] contents = new Candidate[perSuperset];
-    for (int position = 0; position < perSuperset; position++) {
-      contents[position] = places.get(superset * perSuperset + position).getCandidate();
+  Candidate at(int place) {
+    return candidates[place];
+  }
+
+  boolean isPinned(int place) {
+    return pinned[place];
+  }
+
+  /** Makes a change. */
+  void make(Change change) {
+    for (int i = 0; i < change.size(); i++) {
+      count(candidates[change.place(i)], -1);
     }
-    return contents;
+    change.exchange(candidates);
+    for (int i = 0; i < change.size(); i++) {
+      count(candidates[change.place(i)], 1);
+    }
+  }
+
+  private void count(Candidate candidate, int more) {
+    if (candidate != null) {
+      rootCount[candidate.root()] += more;
+    }
   }
 
   /** Whether no place of these supersets is pinned. */
   boolean isFree(int firstSuperset, int lastSuperset) {
-    for (int index = firstSuperset * perSuperset;
-        index < (lastSuperset + 1) * perSuperset;
-        index++) {
-      if (places.get(index).isPinned()) {
+    for (int place = firstSuperset * perSuperset;
+        place < (lastSuperset + 1) * perSuperset;
+        place++) {
+      if (pinned[place]) {
         return false;
       }
     }
     return true;
   }
 
-  /**
-   * Whether an exercise or a variant of it stands outside some supersets, or in another place of
-   * one superset.
-   */
-  boolean hasRoot(int root, int firstSuperset, int lastSuperset, int place) {
-    for (int index = 0; index < places.size(); index++) {
-      boolean within =
-          index >= firstSuperset * perSuperset && index < (lastSuperset + 1) * perSuperset;
-      boolean counts = place < 0 ? !within : index != place;
-      Candidate candidate = places.get(index).getCandidate();
-      if (counts && candidate != null && candidate.root() == root) {
-        return true;
-      }
+  /** Whether an exercise or a variant of it stands outside some supersets. */
+  boolean isOutside(int root, int firstSuperset, int lastSuperset) {
+    int outside = rootCount[root];
+    for (int place = firstSuperset * perSuperset;
+        outside > 0 && place < (lastSuperset + 1) * perSuperset;
+        place++) {
+      outside -= candidates[place] != null && candidates[place].root() == root ? 1 : 0;
     }
-    return false;
+    return outside > 0;
+  }
+
+  /** Whether an exercise or a variant of it stands in another place. */
+  boolean isElsewhere(int root, int place) {
+    Candidate here = candidates[place];
+    return rootCount[root] > (here != null && here.root() == root ? 1 : 0);
   }
 
   /** Whether a place holds an exercise that shares its superset with others. */
-  boolean isSingle(Place place) {
-    return place.getCandidate() != null && !place.getCandidate().unilateral();
-  }
-
-  /** A move that gives neighbouring supersets new contents. */
-  FillMove fill(int firstSuperset, Candidate[]... contents) {
-    Place[] filled = new Place[contents.length * perSuperset];
-    Candidate[] candidates = new Candidate[filled.length];
-    for (int i = 0; i < filled.length; i++) {
-      filled[i] = places.get(firstSuperset * perSuperset + i);
-      candidates[i] = contents[i / perSuperset][i % perSuperset];
-    }
-    return new FillMove(filled, candidates);
+  boolean isSingle(int place) {
+    return candidates[place] != null && !candidates[place].unilateral();
   }
 }

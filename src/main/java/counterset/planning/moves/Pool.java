@@ -2,13 +2,14 @@ package counterset.planning.moves;
 
 import counterset.planning.Candidate;
 import counterset.planning.SessionFacts;
+import counterset.planning.scoring.PairWorth;
 import counterset.timeline.Kit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.random.RandomGenerator;
 
 /**
  * What moves may choose from: all candidates, those of one kind, and those that can follow another
@@ -18,20 +19,22 @@ final class Pool {
 
   private final SessionFacts facts;
   private final Choice all;
+  private final PairWorth worth;
   private final List<Choice> kinds;
   private final Choice[] kindOf;
   private final Choice[] partners;
 
   Pool(SessionFacts facts) {
     this.facts = facts;
+    worth = new PairWorth(facts);
     List<Candidate> candidates = facts.candidates();
-    all = new Choice(candidates);
+    all = new Choice(candidates, false);
     Map<Kind, List<Candidate>> byKind = new LinkedHashMap<>();
     for (Candidate candidate : candidates) {
       Kind kind = new Kind(candidate.handling().needs(), candidate.floor());
       byKind.computeIfAbsent(kind, key -> new ArrayList<>()).add(candidate);
     }
-    kinds = byKind.values().stream().map(Choice::new).toList();
+    kinds = byKind.values().stream().map(alike -> new Choice(alike, false)).toList();
     kindOf = new Choice[candidates.size()];
     partners = new Choice[candidates.size()];
     Iterator<Choice> choices = kinds.iterator();
@@ -46,8 +49,8 @@ final class Pool {
   }
 
   /** Candidates of one kind of equipment on one level (floor or not). */
-  Choice anyKind(RandomGenerator random) {
-    return kinds.get(random.nextInt(kinds.size()));
+  Choice anyKind(Dice dice) {
+    return kinds.get(dice.nextInt(kinds.size()));
   }
 
   /** The candidates of the same kind as one of them. */
@@ -55,48 +58,54 @@ final class Pool {
     return kindOf[candidate.index()];
   }
 
-  /** The candidates that can follow one inside a superset, as far as its own equipment goes. */
+  /**
+   * The candidates that can follow one inside a superset, as far as its own equipment goes, the
+   * best first.
+   */
   Choice partners(Candidate candidate) {
     Choice choice = partners[candidate.index()];
     if (choice == null) {
       int room = Kit.roomInside(facts.clock());
       long inUse = candidate.handling().needs();
-      List<Candidate> able = new ArrayList<>();
+      List<Follower> able = new ArrayList<>();
       for (Candidate other : all.single) {
         boolean fits = facts.kit().seconds(inUse, candidate.handling(), other.handling()) <= room;
         if (fits && other.root() != candidate.root()) {
-          able.add(other);
+          able.add(new Follower(other, worth.of(candidate, other)));
         }
       }
-      choice = new Choice(able);
+      able.sort(Comparator.comparingInt(follower -> -follower.worth));
+      choice = new Choice(able.stream().map(Follower::candidate).toList(), true);
       partners[candidate.index()] = choice;
     }
     return choice;
   }
 
   /**
-   * Contents for a superset: a choice of one, and what can follow it; null if these candidates
-   * cannot fill one.
+   * Fills a superset with a choice of one, and what can follow it; false if these candidates cannot
+   * fill one.
    */
-  Candidate[] contents(Choice choice, int positions, RandomGenerator random) {
-    boolean canSplit = choice.unilateral.length > 0 && positions == 2;
-    if (canSplit && (choice.single.length == 0 || random.nextInt(3) == 0)) {
-      Candidate both = choice.unilateral[random.nextInt(choice.unilateral.length)];
-      return new Candidate[] {both, both};
+  boolean fill(Candidate[] contents, Choice choice, Dice dice) {
+    boolean canSplit = choice.unilateral.length > 0 && contents.length == 2;
+    if (canSplit && (choice.single.length == 0 || dice.nextInt(3) == 0)) {
+      contents[0] = choice.unilateral[dice.nextInt(choice.unilateral.length)];
+      contents[1] = contents[0];
+      return true;
     }
     if (choice.single.length == 0) {
-      return null;
+      return false;
     }
-    Candidate[] contents = new Candidate[positions];
-    contents[0] = choice.single(random);
-    for (int i = 1; i < positions; i++) {
+    contents[0] = choice.single(dice);
+    for (int i = 1; i < contents.length; i++) {
       Choice next = partners(contents[i - 1]);
-      contents[i] = next.hasSingle() ? next.single(random) : all.single(random);
+      contents[i] = next.hasSingle() ? next.single(dice) : all.single(dice);
     }
-    return contents;
+    return true;
   }
 
   private record Kind(long needs, boolean floor) {}
+
+  private record Follower(Candidate candidate, int worth) {}
 
   /**
    * Candidates to choose from at random, those that stand alone apart from those that fill a
@@ -106,8 +115,10 @@ final class Pool {
 
     private final Candidate[] single;
     private final Candidate[] unilateral;
+    private final boolean bestFirst;
 
-    private Choice(List<Candidate> candidates) {
+    private Choice(List<Candidate> candidates, boolean bestFirst) {
+      this.bestFirst = bestFirst;
       single =
           candidates.stream()
               .filter(candidate -> !candidate.unilateral())
@@ -119,8 +130,13 @@ final class Pool {
       return single.length > 0;
     }
 
-    Candidate single(RandomGenerator random) {
-      return single[random.nextInt(single.length)];
+    /**
+     * One of those that stand alone; where the best come first, the first tenth comes up one time
+     * in three.
+     */
+    Candidate single(Dice dice) {
+      int index = dice.nextInt(single.length);
+      return single[bestFirst ? index * dice.nextInt(single.length) / single.length : index];
     }
   }
 }

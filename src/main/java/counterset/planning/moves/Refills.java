@@ -1,10 +1,9 @@
 package counterset.planning.moves;
 
 import counterset.planning.Candidate;
-import counterset.planning.Place;
-import java.util.random.RandomGenerator;
+import counterset.planning.Change;
 
-/** Moves that bring other exercises in. Each returns null where it cannot be made. */
+/** Changes that bring other exercises in. Each says false where it cannot be made. */
 final class Refills {
 
   private static final int LONGEST_RUN = 3;
@@ -14,38 +13,43 @@ final class Refills {
 
   private final Lineup lineup;
   private final Pool pool;
-  private final RandomGenerator random;
+  private final Dice dice;
+  private final Candidate[] contents;
 
-  Refills(Lineup lineup, Pool pool, RandomGenerator random) {
+  Refills(Lineup lineup, Pool pool, Dice dice) {
     this.lineup = lineup;
     this.pool = pool;
-    this.random = random;
+    this.dice = dice;
+    this.contents = new Candidate[lineup.perSuperset()];
   }
 
   /**
    * Another exercise in one place, where its superset holds single exercises; else a new superset.
    */
-  FillMove onePlace() {
-    int index = random.nextInt(lineup.size());
-    Place place = lineup.place(index);
-    if (place.isPinned()) {
-      return null;
+  boolean onePlace(Change change) {
+    int place = dice.nextInt(lineup.size());
+    if (lineup.isPinned(place)) {
+      return false;
     }
-    int superset = place.getSuperset();
-    for (Candidate candidate : lineup.contents(superset)) {
+    int superset = place / lineup.perSuperset();
+    int first = superset * lineup.perSuperset();
+    for (int index = first; index < first + lineup.perSuperset(); index++) {
+      Candidate candidate = lineup.at(index);
       if (candidate == null && lineup.isFree(superset, superset)
           || candidate != null && candidate.unilateral()) {
-        return superset(superset);
+        return superset(change, superset);
       }
     }
-    Pool.Choice choice = choiceForPlace(index);
+    Pool.Choice choice = choiceForPlace(place);
     if (!choice.hasSingle()) {
-      return null;
+      return false;
     }
-    Candidate candidate = replacement(choice, place.getCandidate());
-    return lineup.hasRoot(candidate.root(), superset, superset, index)
-        ? null
-        : new FillMove(new Place[] {place}, new Candidate[] {candidate});
+    Candidate candidate = replacement(choice, lineup.at(place));
+    if (lineup.isElsewhere(candidate.root(), place)) {
+      return false;
+    }
+    change.put(place, candidate);
+    return true;
   }
 
   /**
@@ -53,24 +57,24 @@ final class Refills {
    * covered twice over.
    */
   private Candidate replacement(Pool.Choice choice, Candidate old) {
-    Candidate candidate = choice.single(random);
-    if (old != null && random.nextBoolean()) {
+    Candidate candidate = choice.single(dice);
+    if (old != null && dice.nextInt(2) == 0) {
       for (int i = 0; i < MOST_TRIES && (candidate.primary() & old.primary()) == 0; i++) {
-        candidate = choice.single(random);
+        candidate = choice.single(dice);
       }
     }
     return candidate;
   }
 
   /** Mostly what can follow the exercise beside it without a rest; else what is near. */
-  private Pool.Choice choiceForPlace(int index) {
+  private Pool.Choice choiceForPlace(int place) {
     int perSuperset = lineup.perSuperset();
-    int beside = index % perSuperset > 0 ? index - 1 : index + 1;
-    Candidate other = perSuperset == 1 ? null : lineup.place(beside).getCandidate();
+    int beside = place % perSuperset > 0 ? place - 1 : place + 1;
+    Candidate other = perSuperset == 1 ? null : lineup.at(beside);
     return other == null
             || !pool.partners(other).hasSingle()
-            || random.nextInt(100) >= PARTNER_PERCENT
-        ? choiceNear(index)
+            || dice.nextInt(100) >= PARTNER_PERCENT
+        ? choiceNear(place)
         : pool.partners(other);
   }
 
@@ -78,62 +82,59 @@ final class Refills {
    * Mostly the kind of a place or of one beside it, since a change of equipment costs most; else
    * all candidates.
    */
-  private Pool.Choice choiceNear(int index) {
-    int near = index + random.nextInt(5) - 2;
-    if (near < 0 || near >= lineup.size() || random.nextInt(100) >= NEARBY_PERCENT) {
+  private Pool.Choice choiceNear(int place) {
+    int near = place + dice.nextInt(5) - 2;
+    if (near < 0 || near >= lineup.size() || dice.nextInt(100) >= NEARBY_PERCENT) {
       return pool.all();
     }
-    Candidate neighbour = lineup.place(near).getCandidate();
+    Candidate neighbour = lineup.at(near);
     return neighbour == null ? pool.all() : pool.kindOf(neighbour);
   }
 
   /** A whole superset anew. */
-  FillMove oneSuperset() {
-    return superset(random.nextInt(lineup.supersets()));
+  boolean oneSuperset(Change change) {
+    return superset(change, dice.nextInt(lineup.supersets()));
   }
 
-  private FillMove superset(int superset) {
-    if (!lineup.isFree(superset, superset)) {
-      return null;
-    }
-    Pool.Choice near = choiceNear(superset * lineup.perSuperset());
-    Candidate[] contents = pool.contents(near, lineup.perSuperset(), random);
-    return contents == null || repeats(contents, superset, superset)
-        ? null
-        : lineup.fill(superset, contents);
+  private boolean superset(Change change, int superset) {
+    return lineup.isFree(superset, superset)
+        && fill(change, superset, choiceNear(superset * lineup.perSuperset()), superset, superset);
   }
 
   /**
    * One to three neighbouring supersets anew with one kind of equipment on one level, which single
    * changes do not reach.
    */
-  FillMove runOfOneKind() {
-    int length = 1 + random.nextInt(Math.min(LONGEST_RUN, lineup.supersets()));
-    int first = random.nextInt(lineup.supersets() - length + 1);
-    if (!lineup.isFree(first, first + length - 1)) {
-      return null;
+  boolean runOfOneKind(Change change) {
+    int length = 1 + dice.nextInt(Math.min(LONGEST_RUN, lineup.supersets()));
+    int first = dice.nextInt(lineup.supersets() - length + 1);
+    int last = first + length - 1;
+    if (!lineup.isFree(first, last)) {
+      return false;
     }
-    Pool.Choice kind = pool.anyKind(random);
-    Candidate[][] contents = new Candidate[length][];
-    for (int i = 0; i < length; i++) {
-      contents[i] = pool.contents(kind, lineup.perSuperset(), random);
-      if (contents[i] == null || repeats(contents[i], first, first + length - 1)) {
-        return null;
+    Pool.Choice kind = pool.anyKind(dice);
+    for (int superset = first; superset <= last; superset++) {
+      if (!fill(change, superset, kind, first, last)) {
+        return false;
       }
     }
-    return lineup.fill(first, contents);
+    return true;
   }
 
   /**
-   * Whether contents hold an exercise that stands outside the supersets to be filled: no use in
-   * trying that.
+   * Fills a superset from a choice; not with an exercise that stands outside the supersets from
+   * {@code first} to {@code last}: no use in trying that.
    */
-  private boolean repeats(Candidate[] contents, int first, int last) {
-    for (Candidate candidate : contents) {
-      if (lineup.hasRoot(candidate.root(), first, last, -1)) {
-        return true;
-      }
+  private boolean fill(Change change, int superset, Pool.Choice choice, int first, int last) {
+    if (!pool.fill(contents, choice, dice)) {
+      return false;
     }
-    return false;
+    for (int position = 0; position < contents.length; position++) {
+      if (lineup.isOutside(contents[position].root(), first, last)) {
+        return false;
+      }
+      change.put(superset * contents.length + position, contents[position]);
+    }
+    return true;
   }
 }

@@ -1,91 +1,83 @@
 package counterset.planning.moves;
 
 import counterset.planning.Candidate;
-import counterset.planning.Place;
-import java.util.random.RandomGenerator;
+import counterset.planning.Change;
 
-/**
- * Moves that keep the exercises and change their order. Each returns null where it cannot be made.
- */
+/** Changes of order that keep the exercises. Each says false where it cannot be made. */
 final class Reorders {
 
   private final Lineup lineup;
-  private final RandomGenerator random;
+  private final int perSuperset;
+  private final Dice dice;
 
-  Reorders(Lineup lineup, RandomGenerator random) {
+  Reorders(Lineup lineup, Dice dice) {
     this.lineup = lineup;
-    this.random = random;
+    this.perSuperset = lineup.perSuperset();
+    this.dice = dice;
   }
 
   /** Two single exercises change places. */
-  FillMove swapPlaces() {
-    Place first = lineup.place(random.nextInt(lineup.size()));
-    Place second = lineup.place(random.nextInt(lineup.size()));
-    if (first.isPinned()
-        || second.isPinned()
+  boolean swapPlaces(Change change) {
+    int first = dice.nextInt(lineup.size());
+    int second = dice.nextInt(lineup.size());
+    if (first == second
+        || lineup.isPinned(first)
+        || lineup.isPinned(second)
         || !lineup.isSingle(first)
         || !lineup.isSingle(second)) {
-      return null;
+      return false;
     }
-    return new FillMove(
-        new Place[] {first, second}, new Candidate[] {second.getCandidate(), first.getCandidate()});
+    change.put(first, lineup.at(second));
+    change.put(second, lineup.at(first));
+    return true;
   }
 
   /** Two whole supersets change places. */
-  FillMove swapSupersets() {
-    int first = random.nextInt(lineup.supersets());
-    int second = random.nextInt(lineup.supersets());
+  boolean swapSupersets(Change change) {
+    int first = dice.nextInt(lineup.supersets());
+    int second = dice.nextInt(lineup.supersets());
     if (first == second || !lineup.isFree(first, first) || !lineup.isFree(second, second)) {
-      return null;
+      return false;
     }
-    Place[] places = new Place[2 * lineup.perSuperset()];
-    Candidate[] candidates = new Candidate[places.length];
-    for (int position = 0; position < lineup.perSuperset(); position++) {
-      places[2 * position] = lineup.place(first * lineup.perSuperset() + position);
-      places[2 * position + 1] = lineup.place(second * lineup.perSuperset() + position);
-      candidates[2 * position] = places[2 * position + 1].getCandidate();
-      candidates[2 * position + 1] = places[2 * position].getCandidate();
-    }
-    return new FillMove(places, candidates);
+    copy(change, first, second, false);
+    copy(change, second, first, false);
+    return true;
   }
 
   /** A run of supersets backwards; half the time the exercises inside each superset too. */
-  FillMove reverseRun() {
-    int first = random.nextInt(lineup.supersets());
-    int last = first + random.nextInt(lineup.supersets() - first);
+  boolean reverseRun(Change change) {
+    int first = dice.nextInt(lineup.supersets());
+    int last = first + dice.nextInt(lineup.supersets() - first);
     if (!lineup.isFree(first, last)) {
-      return null;
+      return false;
     }
-    boolean inside = first == last || random.nextBoolean();
-    Candidate[][] contents = new Candidate[last - first + 1][];
-    for (int i = 0; i < contents.length; i++) {
-      Candidate[] old = lineup.contents(last - i);
-      contents[i] = inside ? reversed(old) : old;
+    boolean inside = first == last || dice.nextInt(2) == 0;
+    for (int superset = first; superset <= last; superset++) {
+      copy(change, first + last - superset, superset, inside);
     }
-    return lineup.fill(first, contents);
+    return true;
   }
 
   /** A run of supersets moves earlier or later: the run and its neighbour run change places. */
-  FillMove moveRun() {
-    int first = random.nextInt(lineup.supersets());
-    int last = first + random.nextInt(lineup.supersets() - first);
+  boolean moveRun(Change change) {
+    int first = dice.nextInt(lineup.supersets());
+    int last = first + dice.nextInt(lineup.supersets() - first);
     if (first == last || !lineup.isFree(first, last)) {
-      return null;
+      return false;
     }
     int length = last - first + 1;
-    int shift = 1 + random.nextInt(length - 1);
-    Candidate[][] contents = new Candidate[length][];
+    int shift = 1 + dice.nextInt(length - 1);
     for (int i = 0; i < length; i++) {
-      contents[i] = lineup.contents(first + (i + shift) % length);
+      copy(change, first + (i + shift) % length, first + i, false);
     }
-    return lineup.fill(first, contents);
+    return true;
   }
 
-  private static Candidate[] reversed(Candidate[] contents) {
-    Candidate[] reversed = new Candidate[contents.length];
-    for (int i = 0; i < contents.length; i++) {
-      reversed[i] = contents[contents.length - 1 - i];
+  private void copy(Change change, int from, int to, boolean backwards) {
+    for (int position = 0; position < perSuperset; position++) {
+      int source = backwards ? perSuperset - 1 - position : position;
+      Candidate candidate = lineup.at(from * perSuperset + source);
+      change.put(to * perSuperset + position, candidate);
     }
-    return reversed;
   }
 }

@@ -2,37 +2,49 @@ package counterset.planning.moves;
 
 import ai.timefold.solver.core.api.score.director.ScoreDirector;
 import ai.timefold.solver.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
-import counterset.planning.Ranking;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.scoring.SearchScore;
 import java.util.Collections;
 import java.util.Iterator;
-import java.util.NoSuchElementException;
 import java.util.Random;
 
 /**
- * Makes the random moves of the search. The shares of the kinds of move were chosen by measuring.
+ * The moves of the search. Each is the best point of a {@link Walk} from the working solution: the
+ * first one hot, to find the shape of the session, the later ones cooler, to mend it.
  */
 public final class SessionMoves implements MoveIteratorFactory<SessionSolution, FillMove> {
 
-  /** Tries to find a promising move before another one has to do. */
-  private static final int MOST_TRIES = 1_000;
+  /** Tries of one walk for each superset; walks of short sessions are as long as for this many. */
+  public static final int TRIES_PER_SUPERSET = 12_000;
 
-  /** The share of the moves that only change a modification, where there are tracks. */
-  private static final int RECAST_PERCENT = 5;
+  private static final int FEWEST_SUPERSETS = 4;
+
+  // Points lost in one try, on average, when a walk begins and when it ends.
+  private static final double FIRST_START = 5;
+  private static final double LATER_START = 3;
+  private static final double END = 0.7;
 
   // Kept from step to step, each of which asks for an iterator of its own.
   private SessionFacts facts;
   private Pool pool;
+  private SearchScore score;
+  private Followers followers;
   private boolean movable;
-  private Screen screen;
-  private Ranking ranking;
+  private boolean walked;
+
+  /**
+   * How many tries a walk has. Longer sessions take more: there is more to decide.
+   *
+   * @param supersets of the session
+   */
+  public static int tries(int supersets) {
+    return TRIES_PER_SUPERSET * Math.max(FEWEST_SUPERSETS, supersets);
+  }
 
   @Override
   public long getSize(ScoreDirector<SessionSolution> director) {
-    SessionSolution solution = director.getWorkingSolution();
-    return (long) solution.getPlaces().size() * solution.getFacts().candidates().size();
+    return 1;
   }
 
   @Override
@@ -47,94 +59,39 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
     if (solution.getFacts() != facts) {
       facts = solution.getFacts();
       pool = new Pool(facts);
-      boolean tracks = facts.tracks() > 0;
-      ranking = tracks ? new Ranking(facts) : null;
-      screen =
-          new Screen(
-              new SearchScore(facts),
-              solution.getPlaces().size(),
-              tracks ? new TrackScreen(facts, ranking) : null);
+      score = new SearchScore(facts);
+      followers = facts.tracks() > 0 ? new Followers(facts) : null;
       movable =
-          (tracks || solution.getPlaces().stream().anyMatch(place -> !place.isPinned()))
+          (followers != null || solution.getPlaces().stream().anyMatch(place -> !place.isPinned()))
               && !solution.getPlaces().isEmpty()
               && !facts.candidates().isEmpty();
+      walked = false;
     }
-    if (!movable) {
-      return Collections.emptyIterator();
-    }
-    screen.look(solution);
-    Recasts recasts = ranking == null ? null : new Recasts(solution, ranking, random);
-    return new Moves(new Lineup(solution), pool, screen, recasts, random);
+    return movable ? new Walks(solution, random) : Collections.emptyIterator();
   }
 
-  private static final class Moves implements Iterator<FillMove> {
+  private final class Walks implements Iterator<FillMove> {
 
+    private final SessionSolution solution;
     private final Random random;
-    private final Screen screen;
-    private final Refills refills;
-    private final Reorders reorders;
-    private final Recasts recasts;
-    private FillMove next;
 
-    Moves(Lineup lineup, Pool pool, Screen screen, Recasts recasts, Random random) {
+    private Walks(SessionSolution solution, Random random) {
+      this.solution = solution;
       this.random = random;
-      this.screen = screen;
-      this.refills = new Refills(lineup, pool, random);
-      this.reorders = new Reorders(lineup, random);
-      this.recasts = recasts;
     }
 
-    /**
-     * Looks ahead, since there may be no move left: nearly all may be pinned, or no other exercise
-     * may fit.
-     */
     @Override
     public boolean hasNext() {
-      if (next == null) {
-        next = find();
-      }
-      return next != null;
+      return true;
     }
 
     @Override
     public FillMove next() {
-      if (!hasNext()) {
-        throw new NoSuchElementException("No move can be made.");
-      }
-      FillMove move = next;
-      next = null;
-      return move;
-    }
-
-    private FillMove find() {
-      FillMove last = null;
-      for (int i = 0; i < MOST_TRIES; i++) {
-        boolean recast = recasts != null && random.nextInt(100) < RECAST_PERCENT;
-        FillMove move = recast ? recasts.one() : make(random.nextInt(100));
-        FillMove promising = move == null ? null : screen.promising(move);
-        if (promising != null) {
-          return promising;
-        }
-        last = move == null ? last : move;
-      }
-      return last == null ? null : screen.anyway(last);
-    }
-
-    private FillMove make(int kind) {
-      if (kind < 40) {
-        return refills.onePlace();
-      } else if (kind < 58) {
-        return refills.oneSuperset();
-      } else if (kind < 66) {
-        return refills.runOfOneKind();
-      } else if (kind < 80) {
-        return reorders.swapPlaces();
-      } else if (kind < 88) {
-        return reorders.swapSupersets();
-      } else if (kind < 95) {
-        return reorders.reverseRun();
-      }
-      return reorders.moveRun();
+      int tries = tries(facts.supersets());
+      Walk walk = new Walk(solution, pool, score, followers, new Dice(random.nextLong()));
+      walk.go(new Temperature(walked ? LATER_START : FIRST_START, END, tries), tries);
+      walked = true;
+      return FillMove.to(solution, walk.best(), walk.bestStandIns());
     }
   }
 }

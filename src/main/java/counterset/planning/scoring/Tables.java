@@ -88,6 +88,16 @@ final class Tables {
     return weight[constraint.ordinal()];
   }
 
+  /** Whether what stands in a place stands in an earlier one of its superset too. */
+  static boolean stoodBefore(Candidate[] places, int first, int place) {
+    for (int earlier = first; earlier < place; earlier++) {
+      if (places[earlier] == places[place]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private int ownHard(Candidate candidate) {
     return candidate.missing() * weight(SessionConstraint.EQUIPMENT_MISSING)
         + candidate.unsafe() * weight(SessionConstraint.UNSAFE_FOR_CLIENT)

@@ -21,6 +21,7 @@ import counterset.model.Problem;
 import counterset.model.Region;
 import counterset.model.Sides;
 import counterset.planning.Candidate;
+import counterset.planning.Change;
 import counterset.planning.Place;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
@@ -30,7 +31,6 @@ import counterset.planning.Turns;
 import counterset.solve.SearchConfig;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -183,15 +183,25 @@ class SessionMovesTest {
     try (InnerScoreDirector<SessionSolution, HardMediumSoftScore> director =
         factory.<HardMediumSoftScore>getScoreDirectorFactory().buildScoreDirector()) {
       director.setWorkingSolution(solution);
-      SessionMoves made = new SessionMoves();
-      Random random = new Random(seed);
-      // Each step of a search asks for an iterator of its own.
-      Iterator<FillMove> moves = made.createRandomMoveIterator(director, random);
-      for (int i = 0; i < MOVES && moves.hasNext(); i++) {
-        FillMove move = moves.next();
+      SessionFacts facts = solution.getFacts();
+      Dice dice = new Dice(seed);
+      Lineup lineup = new Lineup(solution);
+      Proposals proposals = new Proposals(lineup, new Pool(facts), dice);
+      Change change = new Change(lineup.size());
+      Followers followers = new Followers(facts);
+      followers.start(solution, lineup);
+      for (int i = 0; i < MOVES; i++) {
+        if (proposals.next(change)) {
+          followers.leave(lineup);
+          lineup.make(change);
+          followers.tryCast(lineup);
+          followers.accept();
+        } else if (facts.tracks() > 0 && followers.tryAnother(lineup, dice)) {
+          followers.accept();
+        }
+        FillMove move = FillMove.to(solution, lineup.candidates(), followers.standIns());
         move.doMoveOnly(director);
         watcher.after(move);
-        moves = made.createRandomMoveIterator(director, random);
       }
     }
   }
