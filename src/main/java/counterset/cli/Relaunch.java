@@ -20,13 +20,22 @@ import java.util.OptionalInt;
 final class Relaunch {
 
   private static final String MARK = "counterset.relaunched";
-  private static final List<String> SETTINGS =
+
+  /** What a Java machine for short runs is given; the paths of archive and jar follow. */
+  static final List<String> SETTINGS =
       List.of(
           "-XX:TieredStopAtLevel=1",
           "-XX:+UseSerialGC",
+          "-XX:-UsePerfData",
+          // Where the archive was made for, if that is free: moving it costs more than it hides.
+          "-XX:+UnlockDiagnosticVMOptions",
+          "-XX:ArchiveRelocationMode=0",
           "-Xshare:auto",
           "-Xlog:disable",
           "-D" + MARK + "=true");
+
+  /** Words of a command line that ask for a search so long that the optimising compiler pays. */
+  static final List<String> LONG = List.of("--seconds", "thorough");
 
   private Relaunch() {}
 
@@ -42,11 +51,11 @@ final class Relaunch {
     List<String> command = new ArrayList<>(List.of(java.toString()));
     command.addAll(SETTINGS);
     command.add("-XX:SharedArchiveFile=" + jar.toAbsolutePath().resolveSibling("counterset.jsa"));
-    command.addAll(List.of("-jar", jar.toAbsolutePath().toString()));
+    command.addAll(List.of("-cp", jar.toAbsolutePath().toString(), Main.class.getName()));
     command.addAll(Arrays.asList(args));
     try {
       Process process = new ProcessBuilder(command).inheritIO().start();
-      Runtime.getRuntime().addShutdownHook(new Thread(() -> passOn(process)));
+      Runtime.getRuntime().addShutdownHook(new PassOn(process));
       return OptionalInt.of(process.waitFor());
     } catch (IOException e) {
       return OptionalInt.empty();
@@ -56,10 +65,18 @@ final class Relaunch {
     }
   }
 
+  /** No streams and no lambdas here: this machine has no archive and would have to make them. */
   private static boolean isShort(String[] args) {
-    List<String> words = Arrays.asList(args);
-    return words.contains("plan")
-        && words.stream().noneMatch(w -> w.startsWith("--seconds") || w.contains("thorough"));
+    boolean plan = false;
+    for (String arg : args) {
+      plan |= arg.equals("plan");
+      for (String word : LONG) {
+        if (arg.contains(word)) {
+          return false;
+        }
+      }
+    }
+    return plan;
   }
 
   /** Whether this machine was started with options of its own, as far as the system tells. */
@@ -75,15 +92,25 @@ final class Relaunch {
    * This machine is asked to end: so is the other, which prints what it has, and this one waits for
    * it.
    */
-  private static void passOn(Process process) {
-    if (!process.isAlive()) {
-      return;
+  private static final class PassOn extends Thread {
+
+    private final Process process;
+
+    PassOn(Process process) {
+      this.process = process;
     }
-    process.destroy();
-    try {
-      Runtime.getRuntime().halt(process.waitFor());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
+
+    @Override
+    public void run() {
+      if (!process.isAlive()) {
+        return;
+      }
+      process.destroy();
+      try {
+        Runtime.getRuntime().halt(process.waitFor());
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
     }
   }
 }
