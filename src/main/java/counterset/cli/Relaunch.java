@@ -13,26 +13,34 @@ import java.util.OptionalInt;
  *
  * <p>A plan takes about a second. The optimising compiler works through most of that second and
  * pays back nothing, on two cores it even doubles the time, and it can only be switched off when a
- * machine starts. So the machine that {@code java -jar} started does nothing but start another,
- * hand it its terminal, and wait. Whoever gives options to {@code java} has chosen otherwise and is
- * left alone, as are long searches, which the optimising compiler makes faster.
+ * machine starts; so can the collector that takes as much memory as there is. So the machine that
+ * {@code java -jar} started does nothing but start another, hand it its terminal, and wait. Whoever
+ * gives options to {@code java} has chosen otherwise and is left alone; long searches keep the
+ * optimising compiler, which makes them faster. The script beside the jar starts the other machine
+ * at once.
  */
 final class Relaunch {
 
   private static final String MARK = "counterset.relaunched";
 
-  /** What a Java machine for short runs is given; the paths of archive and jar follow. */
+  /** What such a Java machine is given; the paths of archive and jar follow. */
   static final List<String> SETTINGS =
       List.of(
-          "-XX:TieredStopAtLevel=1",
           "-XX:+UseSerialGC",
+          // A young generation that is emptied more often costs nothing here and halves the memory.
+          "-Xms48m",
+          "-Xmn24m",
           "-XX:-UsePerfData",
           // Where the archive was made for, if that is free: moving it costs more than it hides.
           "-XX:+UnlockDiagnosticVMOptions",
           "-XX:ArchiveRelocationMode=0",
+          "-XX:+IgnoreUnrecognizedVMOptions",
           "-Xshare:auto",
           "-Xlog:disable",
           "-D" + MARK + "=true");
+
+  /** What it is given for a short run besides: no optimising compiler. */
+  static final String SHORT = "-XX:TieredStopAtLevel=1";
 
   /** Words of a command line that ask for a search so long that the optimising compiler pays. */
   static final List<String> LONG = List.of("--seconds", "thorough");
@@ -45,11 +53,14 @@ final class Relaunch {
     Path java = Path.of(System.getProperty("java.home"), "bin", "java");
     boolean possible =
         jar.toString().endsWith(".jar") && Files.isRegularFile(jar) && Files.isExecutable(java);
-    if (!possible || Boolean.getBoolean(MARK) || !isShort(args) || hasOptions(args)) {
+    if (!possible || Boolean.getBoolean(MARK) || !plans(args) || hasOptions(args)) {
       return OptionalInt.empty();
     }
     List<String> command = new ArrayList<>(List.of(java.toString()));
     command.addAll(SETTINGS);
+    if (!isLong(args)) {
+      command.add(SHORT);
+    }
     command.add("-XX:SharedArchiveFile=" + jar.toAbsolutePath().resolveSibling("counterset.jsa"));
     command.addAll(List.of("-cp", jar.toAbsolutePath().toString(), Main.class.getName()));
     command.addAll(Arrays.asList(args));
@@ -66,17 +77,24 @@ final class Relaunch {
   }
 
   /** No streams and no lambdas here: this machine has no archive and would have to make them. */
-  private static boolean isShort(String[] args) {
-    boolean plan = false;
+  private static boolean plans(String[] args) {
     for (String arg : args) {
-      plan |= arg.equals("plan");
+      if (arg.equals("plan")) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isLong(String[] args) {
+    for (String arg : args) {
       for (String word : LONG) {
         if (arg.contains(word)) {
-          return false;
+          return true;
         }
       }
     }
-    return plan;
+    return false;
   }
 
   /** Whether this machine was started with options of its own, as far as the system tells. */

@@ -19,14 +19,15 @@ final class Script {
         if [ -x "${JAVA_HOME:-}/bin/java" ]; then
           java=$JAVA_HOME/bin/java
         fi
+        compiler=SHORT
         case " $* " in
-          LONG)
-            exec "$java" -jar "$folder/counterset.jar" "$@"
-            ;;
+          LONG) compiler= ;;
         esac
-        exec "$java" SETTINGS -XX:SharedArchiveFile="$folder/counterset.jsa" \\
+        exec "$java" $compiler SETTINGS \\
+          -XX:SharedArchiveFile="$folder/counterset.jsa" \\
           -cp "$folder/counterset.jar" MAIN "$@"
         """
+        .replace("SHORT", Relaunch.SHORT)
         .replace("LONG", "*" + String.join("* | *", Relaunch.LONG) + "*")
         .replace("SETTINGS", String.join(" ", Relaunch.SETTINGS))
         .replace("MAIN", Main.class.getName());

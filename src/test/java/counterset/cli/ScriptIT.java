@@ -29,6 +29,7 @@ class ScriptIT {
   void throughALinkAndWithASpaceInAWordItWorksToo() throws Exception {
     Path link = Files.createSymbolicLink(folder.resolve("a link"), SCRIPT);
     assertThat(script(link, 0, "catalogue", "show", "goblet-squat")).startsWith("Goblet squat\n");
+    Files.delete(link);
   }
 
   @Test
