@@ -13,13 +13,13 @@ final class CatalogueOptions {
       names = "--catalogue",
       paramLabel = "DIR",
       description = "Use this catalogue instead of the built-in one.")
-  private String replacement;
+  String replacement;
 
   @Option(
       names = "--add-catalogue",
       paramLabel = "DIR",
       description = "Add these files to the catalogue. May be repeated.")
-  private List<String> additions = new ArrayList<>();
+  List<String> additions = new ArrayList<>();
 
   Catalogue load(Shell shell) {
     Catalogue catalogue =

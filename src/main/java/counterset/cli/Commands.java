@@ -3,7 +3,11 @@ package counterset.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -14,20 +18,45 @@ final class Commands {
 
   /** Runs one command line and returns its exit status. */
   static int run(Shell shell, String... args) {
-    CommandLine line = new CommandLine(new Counterset());
-    line.addSubcommand(new PlanCommand(shell))
-        .addSubcommand(new CheckCommand(shell))
-        .addSubcommand(CatalogueCommand.withSubcommands(shell))
-        .addSubcommand(new SchemaCommand(shell));
-    Converters.register(line);
     Failures failures = new Failures(shell);
+    Optional<PlanCommand> plain = PlainPlan.read(shell, args);
+    return plain.isPresent() ? call(plain.get(), failures) : parse(shell, failures, args);
+  }
+
+  private static int call(PlanCommand command, Failures failures) {
+    try {
+      return command.call();
+    } catch (RuntimeException e) {
+      return failures.execution(e);
+    }
+  }
+
+  private static int parse(Shell shell, Failures failures, String... args) {
+    CommandLine line = new CommandLine(new Counterset());
+    Map<String, Supplier<Object>> commands = commands(shell);
+    // Building the model of a command takes time; only the list of all commands needs them all.
+    if (args.length > 0 && commands.containsKey(args[0])) {
+      line.addSubcommand(commands.get(args[0]).get());
+    } else {
+      commands.values().forEach(command -> line.addSubcommand(command.get()));
+    }
+    Converters.register(line);
     return line.setOut(shell.out())
         .setErr(shell.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
         .setParameterExceptionHandler(failures::usage)
-        .setExecutionExceptionHandler(failures::execution)
+        .setExecutionExceptionHandler((e, command, parsed) -> failures.execution(e))
         .setUsageHelpWidth(100)
         .execute(args);
+  }
+
+  private static Map<String, Supplier<Object>> commands(Shell shell) {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("plan", () -> new PlanCommand(shell));
+    commands.put("check", () -> new CheckCommand(shell));
+    commands.put("catalogue", () -> CatalogueCommand.withSubcommands(shell));
+    commands.put("schema", () -> new SchemaCommand(shell));
+    return commands;
   }
 
   /** The version of this program, as it was built. */

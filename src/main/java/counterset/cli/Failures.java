@@ -4,7 +4,6 @@ import counterset.json.InvalidInputException;
 import counterset.json.Violation;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
 
 /** What a user sees of a failure: one line a fault, never a stack trace. */
 final class Failures {
@@ -23,7 +22,7 @@ final class Failures {
     return Exit.BAD_INPUT;
   }
 
-  int execution(Exception e, CommandLine line, ParseResult parsed) {
+  int execution(Exception e) {
     if (e instanceof InvalidInputException invalid) {
       invalid.violations().stream().map(Violation::toString).forEach(shell::say);
       return Exit.BAD_INPUT;

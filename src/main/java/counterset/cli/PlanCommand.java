@@ -40,34 +40,34 @@ final class PlanCommand implements Callable<Integer> {
       arity = "1..*",
       paramLabel = "ASK",
       description = "What is asked for, or the name of a problem file.")
-  private List<String> ask;
+  List<String> ask;
 
-  @Mixin private final CatalogueOptions catalogues = new CatalogueOptions();
+  @Mixin final CatalogueOptions catalogues = new CatalogueOptions();
 
   @Option(names = "--format", paramLabel = "KIND", description = "text (the run sheet) or json.")
-  private Format format = Format.TEXT;
+  Format format = Format.TEXT;
 
   @Option(
       names = "--write",
       paramLabel = "FILE",
       description =
           "Also write the plan to a file; its ending (.txt, .json) says how. May be repeated.")
-  private List<String> files = new ArrayList<>();
+  List<String> files = new ArrayList<>();
 
   @Option(names = "--seed", paramLabel = "N", description = "Another seed gives another plan.")
-  private Long seed;
+  Long seed;
 
   @Option(
       names = "--effort",
       paramLabel = "HOW",
       description = "quick, standard (the default) or thorough.")
-  private Effort effort = Effort.STANDARD;
+  Effort effort = Effort.STANDARD;
 
   @Option(
       names = "--seconds",
       paramLabel = "N",
       description = "Search for N seconds; the plan then depends on the machine.")
-  private Integer seconds;
+  Integer seconds;
 
   @Option(
       names = "--track",
@@ -75,7 +75,7 @@ final class PlanCommand implements Callable<Integer> {
       description =
           "Give the session as the followers of one track do it, such as sore-knees or"
               + " sore-knees+no-floor.")
-  private String track;
+  String track;
 
   PlanCommand(Shell shell) {
     this.shell = shell;
