@@ -17,6 +17,7 @@ final class Commands {
     CommandLine line = new CommandLine(new Counterset());
     line.addSubcommand(new PlanCommand(shell))
         .addSubcommand(new CheckCommand(shell))
+        .addSubcommand(LogCommand.withSubcommands(shell))
         .addSubcommand(CatalogueCommand.withSubcommands(shell))
         .addSubcommand(new SchemaCommand(shell));
     Converters.register(line);
