@@ -17,6 +17,7 @@ final class LoadArguments {
   private static final Pattern SET =
       Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,3})?) ?kg ?[xX\u00d7] ?([0-9]{1,4})");
   private static final double HEAVIEST = 1000;
+  private static final int FEW = 60;
   private static final int MOST_REPS = 1000;
 
   private final Collection<String> known;
@@ -61,11 +62,18 @@ final class LoadArguments {
               + ") is not in "
               + where
               + "."
-              + Nearest.maybe(exercise, known));
+              + remedy(exercise));
     }
     for (String set : text.substring(equals + 1).split(",", -1)) {
       set(exercise, set.strip());
     }
+  }
+
+  private String remedy(String exercise) {
+    String near = Nearest.maybe(exercise, known);
+    return near.isEmpty() && known.size() <= FEW
+        ? " There are: " + String.join(", ", known) + "."
+        : near;
   }
 
   private void set(String exercise, String text) {

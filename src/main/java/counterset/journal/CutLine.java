@@ -20,6 +20,7 @@ final class CutLine {
   /** Ends a line that is left out. No entry ends with it, since an entry ends with a brace. */
   static final String MARK = "#cut";
 
+  private static final byte[] ENDING = (" " + MARK).getBytes(StandardCharsets.US_ASCII);
   private static final byte[] FIRST = "{\"entry\":".getBytes(StandardCharsets.US_ASCII);
 
   private CutLine() {}
@@ -29,14 +30,31 @@ final class CutLine {
     return new String(line, StandardCharsets.ISO_8859_1).stripTrailing().endsWith(MARK);
   }
 
-  /** Whether the last line of a file, which no line break ends, is what a cut leaves. */
+  /**
+   * Whether the last line of a file, which no line break ends, is what a cut leaves. The mark
+   * itself may have been cut short as well.
+   */
   static boolean isCut(byte[] line) {
-    int written = line.length;
+    int written = withoutZeros(line, withoutMark(line, withoutZeros(line, line.length)));
+    int common = Math.min(written, FIRST.length);
+    return Arrays.equals(line, 0, common, FIRST, 0, common) && !closes(line, written);
+  }
+
+  private static int withoutZeros(byte[] line, int length) {
+    int written = length;
     while (written > 0 && line[written - 1] == 0) {
       written--;
     }
-    int common = Math.min(written, FIRST.length);
-    return Arrays.equals(line, 0, common, FIRST, 0, common) && !closes(line, written);
+    return written;
+  }
+
+  private static int withoutMark(byte[] line, int length) {
+    for (int part = Math.min(ENDING.length, length); part > 0; part--) {
+      if (Arrays.equals(line, length - part, length, ENDING, 0, part)) {
+        return length - part;
+      }
+    }
+    return length;
   }
 
   /** Whether the braces of the first object are all closed. */

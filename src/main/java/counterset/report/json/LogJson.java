@@ -62,7 +62,9 @@ public final class LogJson {
         .put("strain", "load x monotony (Foster 1998)")
         .put("sets", "direct + 0.5 indirect (Pelland 2024)")
         .put("range", "at least 4 (Iversen 2021); below 5, 5 to 9, 10 or more (Schoenfeld 2017)")
-        .put("energy", Energy.FORMULA + " (ACSM), gross; METs of the 2024 Compendium");
+        .put(
+            "energy",
+            Energy.FORMULA + " (ACSM), gross; METs of the Compendium of Physical Activities");
     return Json.pretty(json);
   }
 

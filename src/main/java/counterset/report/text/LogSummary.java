@@ -115,8 +115,8 @@ public final class LogSummary {
     page.plain("  ", Numbers.fixed(energy.metMinutes(), 0) + " MET-minutes" + kcal(energy));
     page.faint(
         "  ",
-        "METs: 2024 Compendium of Physical Activities, by exercise; rests count like the exercises"
-            + " around them. "
+        "METs: Compendium of Physical Activities, by exercise and in the edition that the entry"
+            + " names; rests count like the exercises around them. "
             + Energy.FORMULA
             + " (ACSM), gross: what the body uses at rest is in it. An estimate, and people differ"
             + " widely.");
