@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
  */
 final class Fields {
 
+  private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
   private static final Pattern NUMBER = Pattern.compile("[0-9]{1,4}(\\.[0-9]{1,3})?");
   private static final Pattern WHOLE = Pattern.compile("[0-9]{1,6}");
   private static final int LONGEST_NOTE = 2000;
@@ -40,8 +41,12 @@ final class Fields {
   }
 
   Optional<LocalDate> date(String text) {
+    if (text == null) {
+      return Optional.empty();
+    }
     try {
-      return Optional.ofNullable(text).map(LocalDate::parse);
+      // LocalDate alone would also take years that no journal can hold.
+      return Optional.of(LocalDate.parse(DATE.matcher(text).matches() ? text : ""));
     } catch (DateTimeParseException e) {
       faults.add(
           "--date ("

@@ -2,6 +2,7 @@ package counterset.journal;
 
 import counterset.json.InvalidInputException;
 import counterset.json.Json;
+import counterset.json.JsonDocument;
 import counterset.json.JsonFiles;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -66,10 +67,13 @@ public final class Journal {
   /**
    * Adds an entry at the end, and the file if there is none.
    *
-   * @throws InvalidInputException if that fails; then the entry is not in the journal
+   * @throws InvalidInputException if that fails, or if the entry could not be read again; then it
+   *     is not in the journal
    */
   public void append(Entry entry) {
-    byte[] line = (Json.line(EntryJson.write(entry)) + "\n").getBytes(StandardCharsets.UTF_8);
+    String text = Json.line(EntryJson.write(entry));
+    EntryReader.read(JsonDocument.parse(file.toString(), text));
+    byte[] line = (text + "\n").getBytes(StandardCharsets.UTF_8);
     WITHIN_PROCESS.lock();
     try {
       boolean isNew = !exists();

@@ -10,7 +10,7 @@ package counterset.training;
 public enum SetRange {
   NONE("none", 0),
   BELOW_LEAST("below 4", 0.5),
-  LEAST("4 to 5", 4),
+  LEAST("4 to below 5", 4),
   MIDDLE("5 to 9", 5),
   HIGH("10 or more", 10);
 

@@ -4,16 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import counterset.model.Exercise;
+import counterset.model.Interval;
+import counterset.model.IntervalKind;
 import counterset.model.Plan;
 import counterset.model.TargetCoverage;
 import counterset.report.Plans;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class DonePlanTest {
+
+  private static final Set<IntervalKind> NOT_WORKED =
+      EnumSet.of(IntervalKind.GET_READY, IntervalKind.WARM_UP, IntervalKind.COOL_DOWN);
 
   static Stream<Plan> plans() {
     return Plans.all().values().stream();
@@ -58,14 +65,20 @@ class DonePlanTest {
   }
 
   @Test
-  void partsFillTheSessionButForGettingReady() {
+  void partsFillTheSessionButForGettingReadyAndIdleSeconds() {
     List<EnergyBlock> blocks = new DonePlan(Plans.upperRounds()).energy(20);
     assertThat(blocks)
         .extracting(EnergyBlock::part)
         .containsExactly("warm-up", "supersets", "cool-down");
-    int ready = Plans.upperRounds().problem().clock().getReady();
+    int without =
+        Plans.upperRounds().timeline().stream()
+            .filter(interval -> interval.exercise().isEmpty())
+            .filter(interval -> NOT_WORKED.contains(interval.kind()))
+            .mapToInt(Interval::seconds)
+            .sum();
+    assertThat(without).isEqualTo(10 + 10);
     assertThat(blocks.stream().mapToInt(EnergyBlock::seconds).sum())
-        .isEqualTo(Plans.upperRounds().totals().seconds() - ready);
+        .isEqualTo(Plans.upperRounds().totals().seconds() - without);
   }
 
   /** All work intervals are of one length, so the mean is that of the positions. */

@@ -153,6 +153,19 @@ class JournalTest {
   }
 
   @Test
+  void anEntryThatCouldNotBeReadAgainIsNotWritten() {
+    for (Entry entry :
+        List.of(
+            Entries.lifted("2026-03-02", "goblet-squat", 10, 1001),
+            Entries.lifted("2026-03-02", "Goblet squat", 10, 10),
+            Entries.lifted("2026-03-02", "goblet-squat", 0, 10))) {
+      assertThat(catchThrowableOfType(InvalidInputException.class, () -> journal.append(entry)))
+          .isNotNull();
+    }
+    assertThat(file).doesNotExist();
+  }
+
+  @Test
   void zerosAfterAPowerCutAreACutLine() throws IOException {
     for (String tail : List.of("\0\0\0", "{\"ent\0\0", LINE.substring(0, 90) + "\0")) {
       write(LINE + "\n" + tail);
