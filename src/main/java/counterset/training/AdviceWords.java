@@ -70,11 +70,11 @@ final class AdviceWords {
         + kg(last().kg())
         + "; "
         + kg(next)
-        + " would leave about "
+        + " is too far a jump, about "
         + expected(next, max)
-        + ", fewer than "
+        + " by Epley and Brzycki ("
         + LoadAdviser.FEWEST_REPS
-        + " may be too few";
+        + " or more wanted)";
   }
 
   String up(double next, OneRepMax max) {

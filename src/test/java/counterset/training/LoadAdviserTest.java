@@ -80,8 +80,8 @@ class LoadAdviserTest {
     assertThat(advice.kg()).hasValue(6);
     assertThat(advice.say())
         .isEqualTo(
-            "6 kg last time for 14: stay with 6 kg; 10 kg would leave about 0 repetitions, fewer"
-                + " than 6 may be too few");
+            "6 kg last time for 14: stay with 6 kg; 10 kg is too far a jump, about 0 repetitions by"
+                + " Epley and Brzycki (6 or more wanted)");
   }
 
   /** 10 kg x 14 leaves 6.7 repetitions at 12 kg and 5.2 at 12.5 kg (Epley, the fewer). */
