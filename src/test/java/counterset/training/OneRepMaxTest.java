@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Epley: w (1 + r / 30). Brzycki: w x 36 / (37 - r). The figures are computed from these; the
- * formulas were seen in secondary transcriptions (LeSuer 1997 compares them).
+ * formulas were seen in secondary sources (LeSuer 1997 compares them).
  */
 class OneRepMaxTest {
 
@@ -77,7 +77,7 @@ class OneRepMaxTest {
 
   /**
    * 45 kg x 10 is 60 kg: Epley and Brzycki at 10 repetitions say 75 % exactly, as does the NSCA's
-   * chart of repetitions and percentages (seen in a transcription).
+   * chart of repetitions and percentages (seen in a secondary source).
    */
   @Test
   void tenRepetitionsAreThreeQuarters() {

@@ -8,8 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Cases from the rule itself (Baechle and Earle, in the NSCA's Essentials; seen in transcriptions):
- * two or more over the goal in the last set of two consecutive sessions.
+ * Cases from the rule itself (Baechle and Earle, in the NSCA's Essentials; seen in secondary
+ * sources): two or more over the goal in the last set of two consecutive sessions.
  */
 class TwoForTwoTest {
 
