@@ -54,6 +54,7 @@ class ArchitectureTest {
                   "model")),
           Map.entry("explain", Set.of("planning.constraints", "model")),
           Map.entry("journal", Set.of("model", "json")),
+          Map.entry("training", Set.of("model", "journal")),
           Map.entry("report", Set.of("model", "timeline", "explain")),
           Map.entry("report.text", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.json", Set.of("report", "model", "timeline", "explain")),
@@ -71,8 +72,11 @@ class ArchitectureTest {
           "solve", Set.of("timeline"),
           // The room of a pause that a sentence tells of.
           "explain", Set.of("timeline"),
-          // The one configured mapper, and the resolved problem that a plan file echoes.
-          "report.json", Set.of("json", "problem"));
+          // The one configured mapper, the resolved problem that a plan file echoes, and what a
+          // journal holds and comes to.
+          "report.json", Set.of("json", "problem", "journal", "training"),
+          // What a journal holds and comes to, and the advice on loads that a run sheet shows.
+          "report.text", Set.of("journal", "training"));
 
   private static Path programClasses() {
     try {

@@ -7,6 +7,7 @@ import counterset.report.json.PlanJson;
 import counterset.solve.Effort;
 import counterset.solve.Limit;
 import counterset.solve.SessionPlanner;
+import counterset.training.LoadAdvice;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -43,6 +44,8 @@ final class PlanCommand implements Callable<Integer> {
   List<String> ask;
 
   @Mixin final CatalogueOptions catalogues = new CatalogueOptions();
+
+  @Mixin private final PastOptions past = new PastOptions();
 
   @Option(names = "--format", paramLabel = "KIND", description = "text (the run sheet) or json.")
   Format format = Format.TEXT;
@@ -86,7 +89,9 @@ final class PlanCommand implements Callable<Integer> {
     checkOptions();
     Catalogue catalogue = catalogues.load(shell);
     Request request = Request.read(ask, catalogue, shell);
-    Problem problem = seed == null ? request.problem() : request.problem().withSeed(seed);
+    Problem asked = seed == null ? request.problem() : request.problem().withSeed(seed);
+    Past done = past.read(shell, asked);
+    Problem problem = done.before(asked);
     TrackChoice choice = TrackChoice.of(problem, Optional.ofNullable(track));
     Plan plan = plan(problem, catalogue);
     if (!Feasibility.isFeasible(plan)) {
@@ -99,15 +104,17 @@ final class PlanCommand implements Callable<Integer> {
     }
     Plan led = choice.asLed(plan);
     Plan alone = choice.from(plan);
-    write(led, alone, catalogue);
-    new PlanOutput(shell, format).print(request, format == Format.JSON ? alone : led, catalogue);
+    List<LoadAdvice> loads = done.loads(alone);
+    write(led, alone, catalogue, loads);
+    new PlanOutput(shell, format, loads)
+        .print(request, format == Format.JSON ? alone : led, catalogue);
     shell.out().flush();
     Explanation.ofUnmetWishes(shell, plan, catalogue);
     return Exit.DONE;
   }
 
   private void checkOptions() {
-    List<String> faults = new ArrayList<>();
+    List<String> faults = new ArrayList<>(past.faults());
     for (String file : files) {
       if (!PlanFormats.knows(file)) {
         faults.add(
@@ -138,13 +145,14 @@ final class PlanCommand implements Callable<Integer> {
   /**
    * Sheets to lead by show the session as it is led; files to be read again stand by themselves.
    */
-  private void write(Plan led, Plan alone, Catalogue catalogue) {
+  private void write(Plan led, Plan alone, Catalogue catalogue, List<LoadAdvice> loads) {
     Map<Path, String> texts = new LinkedHashMap<>();
     files.forEach(
         file ->
             texts.put(
                 shell.path(file),
-                PlanFormats.render(file, PlanFormats.isReadAgain(file) ? alone : led, catalogue)));
+                PlanFormats.render(
+                    file, PlanFormats.isReadAgain(file) ? alone : led, catalogue, loads)));
     OutputFiles.write(texts);
   }
 }

@@ -2,9 +2,12 @@ package counterset.cli;
 
 import counterset.model.Catalogue;
 import counterset.model.Plan;
+import counterset.report.json.LoadJson;
 import counterset.report.json.PlanJson;
 import counterset.report.text.RunSheet;
+import counterset.training.LoadAdvice;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
@@ -43,6 +46,16 @@ final class PlanFormats {
   /** A plan as the text of a file. */
   static String render(String file, Plan plan, Catalogue catalogue) {
     return BY_ENDING.get(ending(file)).apply(plan, catalogue);
+  }
+
+  /** A plan as the text of a file, with advice on loads where the kind of file has room for it. */
+  static String render(String file, Plan plan, Catalogue catalogue, List<LoadAdvice> loads) {
+    if (!loads.isEmpty() && ending(file).equals("txt")) {
+      return RunSheet.of(plan, catalogue, false, loads);
+    }
+    return !loads.isEmpty() && ending(file).equals("json")
+        ? LoadJson.plan(plan, catalogue, loads)
+        : render(file, plan, catalogue);
   }
 
   private static String ending(String file) {

@@ -28,13 +28,19 @@ public final class JsonFiles {
    */
   public static JsonDocument read(Path path) {
     String file = path.toString();
+    return JsonDocument.parse(file, decode(file, bytes(path)));
+  }
+
+  /**
+   * Reads the bytes of a file of at most 8 MiB.
+   *
+   * @throws InvalidInputException with one violation if that fails
+   */
+  public static byte[] bytes(Path path) {
+    String file = path.toString();
     if (Files.isDirectory(path)) {
       throw InvalidInputException.of(file, "This is a directory; name a file in it.");
     }
-    return JsonDocument.parse(file, decode(file, bytes(path, file)));
-  }
-
-  private static byte[] bytes(Path path, String file) {
     try {
       if (Files.isRegularFile(path) && Files.size(path) > LARGEST) {
         throw tooLarge(file, "The file (" + Files.size(path) + " bytes)");

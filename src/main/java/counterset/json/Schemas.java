@@ -18,7 +18,15 @@ import java.util.stream.Collectors;
 public final class Schemas {
 
   private static final List<String> NAMES =
-      List.of("muscles", "equipment", "limitations", "traits", "exercises", "problem", "plan");
+      List.of(
+          "muscles",
+          "equipment",
+          "limitations",
+          "traits",
+          "exercises",
+          "problem",
+          "plan",
+          "journal");
 
   private static final Map<String, Loaded> LOADED = new ConcurrentHashMap<>();
 

@@ -94,6 +94,29 @@ public record Problem(
         other);
   }
 
+  /** The same problem on another day, after other sessions. */
+  public Problem after(List<Done> others, Optional<LocalDate> day) {
+    return new Problem(
+        title,
+        minutes,
+        clock,
+        targets,
+        equipment,
+        limitations,
+        tracks,
+        level,
+        pairing,
+        include,
+        exclude,
+        keep,
+        likes,
+        dislikes,
+        others,
+        day,
+        weights,
+        seed);
+  }
+
   /**
    * Whether a list of exercises, families and patterns names the exercise; a base exercise names
    * its variants.

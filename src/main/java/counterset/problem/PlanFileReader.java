@@ -41,7 +41,8 @@ public final class PlanFileReader {
           "equipmentList",
           "totals",
           "cautions",
-          "solver");
+          "solver",
+          "loads");
 
   private final ProblemReader problems;
   private final Catalogue catalogue;

@@ -93,7 +93,16 @@ class SchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"muscles", "equipment", "limitations", "traits", "exercises", "problem"})
+  @ValueSource(
+      strings = {
+        "muscles",
+        "equipment",
+        "limitations",
+        "traits",
+        "exercises",
+        "problem",
+        "journal"
+      })
   void schemasAreThemselvesValidAndClosed(String name) {
     JsonDocument schema = JsonDocument.parse(name, Schemas.text(name));
     SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
@@ -113,7 +122,14 @@ class SchemasTest {
   void namesListEverySchema() {
     assertThat(Schemas.names())
         .containsExactly(
-            "muscles", "equipment", "limitations", "traits", "exercises", "problem", "plan");
+            "muscles",
+            "equipment",
+            "limitations",
+            "traits",
+            "exercises",
+            "problem",
+            "plan",
+            "journal");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Schemas.text("problems"))
         .withMessage("The schema (problems) is not known. Maybe \"problem\"?");

@@ -3,6 +3,8 @@ package counterset.report.text;
 import counterset.explain.TrackWords;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
+import counterset.training.LoadAdvice;
+import java.util.List;
 
 /**
  * The run sheet: what to fetch, the session by the second with what is said in each rest, and what
@@ -19,9 +21,15 @@ public final class RunSheet {
    *     without
    */
   public static String of(Plan plan, Catalogue catalogue, boolean colour) {
+    return of(plan, catalogue, colour, List.of());
+  }
+
+  /** The same with advice on loads, if there is any. */
+  public static String of(Plan plan, Catalogue catalogue, boolean colour, List<LoadAdvice> loads) {
     Page page = new Page(colour);
     HeadPart.write(page, plan, catalogue);
     FetchPart.write(page, plan, catalogue);
+    LoadPart.write(page, loads, catalogue);
     OrderPart.write(page, plan);
     new ClockPart(page, plan, catalogue).write();
     WorthPart.write(page, plan, catalogue);

@@ -1,0 +1,58 @@
+package counterset.cli;
+
+import counterset.journal.Journal;
+import counterset.journal.Reading;
+import counterset.model.Problem;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** What a plan takes from a journal. */
+final class PastOptions {
+
+  @Option(
+      names = "--log",
+      paramLabel = "FILE",
+      description = "Keep away from what this journal says was done lately, and advise on loads.")
+  private String log;
+
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description =
+          "The day of the session, such as 2026-03-02; without it, the day after the last one done.")
+  private String date;
+
+  /** What is wrong with the options. */
+  List<String> faults() {
+    List<String> faults = new ArrayList<>();
+    day(faults);
+    return faults;
+  }
+
+  /**
+   * Reads the journal, if one is named.
+   *
+   * @param problem what is asked for, which may have a day of its own
+   */
+  Past read(Shell shell, Problem problem) {
+    Optional<LocalDate> day = day(new ArrayList<>()).or(problem::date);
+    if (log == null) {
+      return new Past(List.of(), day, false);
+    }
+    Reading reading = new Journal(shell.path(log)).read();
+    LeftOut.say(shell, log, reading);
+    Past past = new Past(reading.entries(), day, true);
+    int later = past.later();
+    if (later > 0) {
+      shell.say(log + ": entries after " + day.orElseThrow() + " are left out: " + later + ".");
+    }
+    return past;
+  }
+
+  private Optional<LocalDate> day(List<String> faults) {
+    return new Fields(faults).date(date);
+  }
+}
