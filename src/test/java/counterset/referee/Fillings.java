@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * All ways to fill a superset that break no rule.
@@ -52,7 +53,11 @@ final class Fillings {
   /** Those of one list of exercises by position, null for a hole. */
   List<Filling> of(List<Choice> places) {
     List<Filling> fillings = new ArrayList<>();
-    if (sidesAreWhole(places)) {
+    Choice[] array = places.toArray(new Choice[0]);
+    boolean repeats =
+        IntStream.range(0, array.length)
+            .anyMatch(i -> array[i] != null && !isNew(array[i], array, i));
+    if (!repeats && sidesAreWhole(places)) {
       add(places, fillings);
     }
     return fillings;

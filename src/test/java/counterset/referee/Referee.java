@@ -117,6 +117,8 @@ public final class Referee {
     var parameters = solver.getParameters();
     parameters.setNumWorkers(limits.workers());
     parameters.setRandomSeed(1);
+    // The flow is nearly integral by itself: a full relaxation proves two to three times sooner.
+    parameters.setLinearizationLevel(2);
     if (limits.repeatable()) {
       parameters.setMaxDeterministicTime(limits.seconds());
       parameters.setInterleaveSearch(limits.workers() > 1);

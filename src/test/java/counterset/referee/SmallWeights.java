@@ -16,25 +16,25 @@ final class SmallWeights {
     return new SmallProblems()
         .add(
             "handling costs nothing",
-            20,
+            14,
             legs(9, "dumbbell", "ankle-weights")
                 .weighing(Map.of("equipmentChange", 0, "changeoverSeconds", 0)))
         .add(
             "handling costs much",
-            24,
+            16,
             legs(11, "dumbbell", "loop-band")
                 .weighing(Map.of("equipmentChange", 30, "floorTrip", 40)))
         .add(
             "even volume above all",
-            20,
+            14,
             arms(9, "dumbbell").weighing(Map.of("unevenVolume", 12, "opposingPair", 0)))
         .add(
             "heavy first above all",
-            20,
+            14,
             whole(9, "dumbbell").weighing(Map.of("lightBeforeHeavy", 15, "tooLight", 9)))
         .add(
             "coverage counts little",
-            20,
+            14,
             whole(7, "dumbbell", "loop-band")
                 .weighing(Map.of("targetUncovered", 0, "supersetEmpty", 3, "equipmentUnused", 5)))
         .list();

@@ -25,12 +25,12 @@ final class SmallWishes {
     return new SmallProblems()
         .add(
             "a place kept",
-            24,
+            16,
             legs(9, "dumbbell"),
             (plain, allowed) -> plain.keeping(new Keep(new At(2, 1), bilateral(allowed, 3).id())))
         .add(
             "two places kept, one of them one-sided",
-            24,
+            16,
             legs(9, "ankle-weights"),
             (plain, allowed) ->
                 plain.keeping(
@@ -38,26 +38,26 @@ final class SmallWishes {
                     new Keep(new At(3, 0), oneSided(allowed, 1).id())))
         .add(
             "exercises asked for",
-            20,
+            14,
             arms(7, "dumbbell"),
             (plain, allowed) -> plain.including(allowed.get(4).id(), allowed.get(13).id()))
         .add(
             "families and exercises excluded",
-            24,
+            16,
             legs(9, "dumbbell"),
             (plain, allowed) -> plain.excluding(allowed.get(1).family(), allowed.get(9).id()))
         .add(
             "likes and dislikes",
-            24,
+            16,
             whole(9, "dumbbell"),
             (plain, allowed) ->
                 plain
-                    .liking(allowed.get(2).id(), allowed.get(7).family(), allowed.get(17).pattern())
+                    .liking(allowed.get(2).id(), allowed.get(7).family(), allowed.get(12).pattern())
                     .disliking(allowed.get(5).pattern(), allowed.get(11).id()))
-        .add("used lately", 24, legs(9, "loop-band"), SmallWishes::usedLately)
+        .add("used lately", 16, legs(9, "loop-band"), SmallWishes::usedLately)
         .add(
             "used lately, undated",
-            24,
+            16,
             core(9, "mat"),
             (plain, allowed) -> usedLately(plain, allowed).undated())
         .list();
