@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * What the referee says of a problem.
+ * What the referee says of a problem. Without a session all numbers are 0 and mean nothing.
  *
  * @param medium of the best session found, at most 0
  * @param mediumBound no session that breaks no rule has more
