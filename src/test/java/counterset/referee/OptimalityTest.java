@@ -1,0 +1,37 @@
+package counterset.referee;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import counterset.model.PlanScore;
+import counterset.referee.Verdict.Status;
+import counterset.solve.Effort;
+import counterset.solve.Limit;
+import counterset.solve.SessionPlanner;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** With standard effort the program finds the proven optimum of every small problem. */
+class OptimalityTest {
+
+  static List<SmallProblem> problems() {
+    return SmallProblems.all();
+  }
+
+  @ParameterizedTest
+  @MethodSource("problems")
+  void theProgramReachesTheProvenOptimum(SmallProblem small) {
+    Verdict verdict =
+        new Referee(small.catalogue()).judge(small.problem(), new Limits(60, 1, true));
+    assertThat(verdict.status()).isEqualTo(Status.PROVEN);
+
+    PlanScore found =
+        new SessionPlanner(small.catalogue(), "test")
+            .plan(small.problem(), Limit.of(Effort.STANDARD))
+            .score();
+
+    assertThat(List.of(found.hard(), found.medium(), found.soft()))
+        .as("hard, medium, soft; proven: %s", verdict.session())
+        .containsExactly(0, (int) verdict.medium(), (int) verdict.soft());
+  }
+}

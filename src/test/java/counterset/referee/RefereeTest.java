@@ -1,0 +1,124 @@
+package counterset.referee;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
+import counterset.fixture.Problems;
+import counterset.fixture.RandomSessions;
+import counterset.model.At;
+import counterset.model.Catalogue;
+import counterset.model.Exercise;
+import counterset.model.Keep;
+import counterset.model.Problem;
+import counterset.planning.Candidate;
+import counterset.planning.ExerciseFilter;
+import counterset.planning.Place;
+import counterset.referee.Verdict.Status;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The referee's objective is the program's score. */
+class RefereeTest {
+
+  private static final int SESSIONS = 160;
+  private static final int TRIES = 80;
+
+  private final Catalogue catalogue = SmallProblems.WHOLE;
+  private final Referee referee = new Referee(catalogue);
+
+  /** A session of the whole catalogue that breaks no rule, and what the program says of it. */
+  private record Sample(Problem problem, List<List<Exercise>> session, HardMediumSoftScore score) {}
+
+  private Sample sample(long seed) {
+    Random random = new Random(seed);
+    Problems problems = new RandomSessions(catalogue, seed).problem().keeping();
+    Problem problem = problems.problem();
+    int supersets = Math.min(8, SessionModel.supersetsThatFit(problem));
+    Program program =
+        new Program(
+            problem,
+            catalogue,
+            new ExerciseFilter(problem, catalogue).main(),
+            SessionModel.supersetsThatFit(problem));
+    int perSuperset = problem.clock().perSuperset();
+    for (int superset = 0; superset < supersets && !program.candidates().isEmpty(); superset++) {
+      fill(
+          program,
+          program.places().subList(superset * perSuperset, (superset + 1) * perSuperset),
+          random);
+    }
+    List<List<Exercise>> session = program.session();
+    if (seed % 3 == 0 && !session.isEmpty() && session.get(0).get(0) != null) {
+      Keep keep = new Keep(new At(1, 0), session.get(0).get(0).id());
+      problem = problems.keeping(keep).problem();
+    }
+    return new Sample(problem, session, program.score());
+  }
+
+  /**
+   * Draws exercises, now and then a hole, until the superset breaks no rule; else leaves it empty.
+   */
+  private static void fill(Program program, List<Place> superset, Random random) {
+    List<Candidate> candidates = program.candidates();
+    for (int i = 0; i < TRIES; i++) {
+      for (Place place : superset) {
+        place.setCandidate(
+            random.nextInt(12) == 0 ? null : candidates.get(random.nextInt(candidates.size())));
+      }
+      Candidate first = superset.get(0).getCandidate();
+      if (first != null && first.unilateral() && superset.size() == 2) {
+        superset.get(1).setCandidate(first);
+      }
+      if (program.score().hardScore() == 0) {
+        return;
+      }
+    }
+    superset.forEach(place -> place.setCandidate(null));
+  }
+
+  @Test
+  void itsObjectiveIsTheProgramsScoreOnRandomSessions() {
+    int filled = 0;
+    int samples = 0;
+    for (long seed = 1; samples < SESSIONS; seed++) {
+      Sample sample = sample(seed);
+      if (sample.score().hardScore() < 0) {
+        continue; // No time for the warm-up alone.
+      }
+      samples++;
+      filled += sample.session().stream().anyMatch(s -> !s.contains(null)) ? 1 : 0;
+      Verdict verdict = referee.score(sample.problem(), sample.session());
+      assertThat(verdict.status()).as("seed %d", seed).isEqualTo(Status.PROVEN);
+      assertThat(HardMediumSoftScore.of(0, (int) verdict.medium(), (int) verdict.soft()))
+          .as("seed %d, %s", seed, sample)
+          .isEqualTo(sample.score());
+      assertThat(verdict.places()).as("seed %d", seed).isEqualTo(sample.session());
+    }
+    assertThat(filled).as("sessions with a full superset").isGreaterThan(SESSIONS * 3 / 4);
+  }
+
+  @Test
+  void itCallsASessionInfeasibleIfTheProgramSaysThatItBreaksARule() {
+    int broken = 0;
+    for (long seed = 1; seed <= SESSIONS; seed++) {
+      Random random = new Random(seed);
+      Problem problem = new RandomSessions(catalogue, seed).problem().keeping().problem();
+      int supersets = SessionModel.supersetsThatFit(problem);
+      Program program =
+          new Program(problem, catalogue, new ExerciseFilter(problem, catalogue).main(), supersets);
+      if (supersets == 0 || program.candidates().isEmpty()) {
+        continue;
+      }
+      for (Place place : program.places().subList(0, Math.min(4, program.places().size()))) {
+        place.setCandidate(program.candidates().get(random.nextInt(program.candidates().size())));
+      }
+      boolean breaks = program.score().hardScore() < 0;
+      broken += breaks ? 1 : 0;
+      assertThat(referee.score(problem, program.session()).status())
+          .as("seed %d", seed)
+          .isEqualTo(breaks ? Status.INFEASIBLE : Status.PROVEN);
+    }
+    assertThat(broken).isBetween(SESSIONS / 4, SESSIONS - 1);
+  }
+}

@@ -1,0 +1,9 @@
+/**
+ * The exact referee: the objective of a session a second time, as a mixed-integer model for the
+ * CP-SAT solver of OR-Tools, which proves the optimum of small problems and bounds that of large
+ * ones.
+ *
+ * <p>It shares the records of the model and the numbers of the constraint weights with the program,
+ * and no arithmetic. The tracks of a class are outside its scope: it judges the main session alone.
+ */
+package counterset.referee;
