@@ -52,7 +52,8 @@ final class Arcs {
       return new Stage[0][];
     }
     if (perSuperset == 2) {
-      int[][] points = matrix(scale, false, (from, to) -> plus(inside(from, to), points(from, to, 0)));
+      int[][] points =
+          matrix(scale, false, (from, to) -> plus(inside(from, to), points(from, to, 0)));
       return new Stage[][] {{new Stage(0, 0, points)}};
     }
     Stage[][] stages = new Stage[perSuperset - 1][];
@@ -154,8 +155,7 @@ final class Arcs {
     if (before.root() == after.root() && weights.matters(EXERCISE_REPEATED)) {
       return NEVER;
     }
-    int points =
-        -weights.of(JOINT_AGAIN) * Integer.bitCount(before.strained() & after.strained());
+    int points = -weights.of(JOINT_AGAIN) * Integer.bitCount(before.strained() & after.strained());
     boolean matters = facts.problem().pairing() != Pairing.COMPOUND;
     if (matters && (before.primary() & after.primary()) != 0) {
       points -= weights.of(SAME_MUSCLE_IN_A_ROW) * sameMuscle;

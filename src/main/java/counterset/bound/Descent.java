@@ -1,8 +1,8 @@
 package counterset.bound;
 
 /**
- * Looks for multipliers with a low limit: deflected subgradient steps (Camerini, Fratta and Maffioli
- * 1975, from memory), a counted number of them.
+ * Looks for multipliers with a low limit: deflected subgradient steps (Camerini, Fratta and
+ * Maffioli 1975, from memory), a counted number of them.
  */
 final class Descent {
 

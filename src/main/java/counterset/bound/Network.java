@@ -48,8 +48,7 @@ final class Network {
    * @param usable the candidates that may stand in a place
    * @param scale how much one point is
    */
-  Network(
-      SessionFacts facts, List<Candidate> usable, Weights weights, int scale, boolean holes) {
+  Network(SessionFacts facts, List<Candidate> usable, Weights weights, int scale, boolean holes) {
     supersets = facts.supersets();
     perSuperset = facts.perSuperset();
     this.scale = scale;

@@ -17,9 +17,7 @@ record Node(Candidate candidate, long least, long most) {
   /** What is in use when another candidate follows. */
   Node then(Candidate next) {
     return new Node(
-        next,
-        Kit.inUseAfter(least, next.handling()),
-        Kit.inUseAfter(most, next.handling()));
+        next, Kit.inUseAfter(least, next.handling()), Kit.inUseAfter(most, next.handling()));
   }
 
   /** The items in use that make the change to another candidate as small as it can be. */

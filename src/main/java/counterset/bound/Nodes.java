@@ -49,8 +49,7 @@ final class Nodes {
     List<Node> loose = new ArrayList<>();
     loose.add(Node.START);
     for (Candidate candidate : candidates) {
-      loose.add(
-          new Node(candidate, candidate.handling().needs(), candidate.handling().keeps()));
+      loose.add(new Node(candidate, candidate.handling().needs(), candidate.handling().keeps()));
     }
     return new Graph(List.copyOf(loose), false);
   }

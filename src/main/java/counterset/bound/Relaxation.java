@@ -33,8 +33,7 @@ final class Relaxation {
     List<Candidate> all = facts.candidates();
     prices = new Prices(all.size());
     ownOnce = all.stream().mapToInt(c -> scale * once(c, weights)).toArray();
-    ownPlace =
-        all.stream().mapToInt(c -> c.loaded() ? 0 : -scale * weights.of(UNLOADED)).toArray();
+    ownPlace = all.stream().mapToInt(c -> c.loaded() ? 0 : -scale * weights.of(UNLOADED)).toArray();
   }
 
   private static int once(Candidate candidate, Weights weights) {

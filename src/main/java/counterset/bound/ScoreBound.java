@@ -2,10 +2,17 @@ package counterset.bound;
 
 import static counterset.planning.constraints.SessionConstraint.*;
 
+import counterset.model.Bound;
+import counterset.model.Catalogue;
+import counterset.model.PlanScore;
+import counterset.model.Problem;
 import counterset.planning.Candidate;
+import counterset.planning.ExerciseFilter;
 import counterset.planning.SessionFacts;
 import counterset.planning.constraints.SessionConstraint;
+import counterset.timeline.SessionLength;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -34,6 +41,25 @@ public final class ScoreBound {
     this.facts = facts;
     this.weights = new Weights(facts.problem());
     this.usable = facts.candidates().stream().filter(this::isUsable).toList();
+  }
+
+  /** The limit of a problem over the exercises that a planner chooses from. */
+  public static ScoreBound of(Problem problem, Catalogue catalogue) {
+    return new ScoreBound(
+        new SessionFacts(
+            problem,
+            catalogue,
+            new ExerciseFilter(problem, catalogue).main(),
+            SessionLength.supersetsThatFit(problem.clock(), problem.minutes())));
+  }
+
+  /** The limit that a plan is held against; empty if it breaks a rule, or as below. */
+  public Optional<Bound> of(PlanScore score) {
+    if (!score.feasible()) {
+      return Optional.empty();
+    }
+    OptionalInt limit = upperLimit(score.medium(), score.soft());
+    return limit.isEmpty() ? Optional.empty() : Optional.of(new Bound(limit.getAsInt()));
   }
 
   private boolean isUsable(Candidate candidate) {
@@ -72,7 +98,8 @@ public final class ScoreBound {
   }
 
   private int scale() {
-    long place = (long) (MULTIPLIERS * Descent.LARGEST) + 100L * heaviest() * facts.clock().rounds();
+    long place =
+        (long) (MULTIPLIERS * Descent.LARGEST) + 100L * heaviest() * facts.clock().rounds();
     long session = place * facts.supersets() * facts.perSuperset();
     return session == 0 ? FINEST : (int) Math.min(FINEST, Long.highestOneBit(ROOM / session));
   }

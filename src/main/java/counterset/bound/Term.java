@@ -3,8 +3,8 @@ package counterset.bound;
 /**
  * Something that ties distant places of a session together and is priced instead of enforced.
  *
- * <p>It owns some multipliers, a run of a shared array. With them it prices the steps of a path, and
- * it has a copy of its own of what it counts, for which it chooses the best.
+ * <p>It owns some multipliers, a run of a shared array. With them it prices the steps of a path,
+ * and it has a copy of its own of what it counts, for which it chooses the best.
  */
 interface Term {
 

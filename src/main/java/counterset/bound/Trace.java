@@ -2,7 +2,9 @@ package counterset.bound;
 
 import counterset.bound.Arcs.Stage;
 
-/** Walks back along the longest path that {@link Paths} has found, and counts what it consists of. */
+/**
+ * Walks back along the longest path that {@link Paths} has found, and counts what it consists of.
+ */
 final class Trace {
 
   private static final int UNREACHED = Arcs.NEVER / 2;

@@ -26,8 +26,7 @@ final class Volume implements Term {
    * @param mostOfOne half sets of one target in one round
    * @param mostOfAll half sets of all targets in one round
    */
-  Volume(
-      Counts halfSets, int[] emphasis, int rounds, int weight, int mostOfOne, int mostOfAll) {
+  Volume(Counts halfSets, int[] emphasis, int rounds, int weight, int mostOfOne, int mostOfAll) {
     this.halfSets = halfSets;
     this.targets = emphasis.length;
     this.mostOfOne = mostOfOne;
@@ -42,8 +41,7 @@ final class Volume implements Term {
         int[] row = new int[Math.min(mostOfOne, all) + 1];
         for (int own = 0; own < row.length; own++) {
           row[own] =
-              weight
-                  * Shares.squaredDistance(own * rounds, all * rounds, emphasis[target], sum);
+              weight * Shares.squaredDistance(own * rounds, all * rounds, emphasis[target], sum);
         }
         cost[target][all] = row;
       }
