@@ -54,6 +54,11 @@ final class Counts {
     return counts;
   }
 
+  /** Whether a candidate brings any of a thing. */
+  boolean has(int candidate, int one) {
+    return Arrays.binarySearch(thing[candidate], one) >= 0;
+  }
+
   int things() {
     return things;
   }

@@ -9,7 +9,13 @@ final class Descent {
   private static final double DEFLECTION = 1.5;
   private static final double FIRST_STEP = 1.0;
   private static final double SHORTER = 0.7;
-  private static final int PATIENCE = 8;
+  private static final int PATIENCE = 5;
+
+  /** The steps before a path first remembers a wish, and those between one wish and the next. */
+  private static final int ALONE = 40;
+
+  private static final int TOGETHER = 15;
+  private static final double AGAIN = 0.6;
 
   /** Keeps sums of prices within an {@code int}. */
   static final double LARGEST = 400;
@@ -38,6 +44,10 @@ final class Descent {
     double length = FIRST_STEP;
     int patience = PATIENCE;
     for (int step = 0; step < steps && limit >= target + scale; step++) {
+      if (step >= ALONE && (step - ALONE) % TOGETHER == 0) {
+        relaxation.remember();
+        length = Math.max(length, AGAIN);
+      }
       relaxation.project(now);
       long here = relaxation.limit(now, slope);
       if (here < limit) {

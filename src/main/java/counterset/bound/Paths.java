@@ -7,18 +7,21 @@ import java.util.Arrays;
 /**
  * The longest path through the places of a session.
  *
- * <p>A state is a node, the lightest intensity so far and, inside a superset of three, the weakest
- * link so far. A later exercise that is heavier than the lightest so far costs the steps between
- * them, which is at most what the pairs of the session cost.
+ * <p>A state is a node, the lightest intensity so far, which of some remembered wishes are met and,
+ * inside a superset of three, the weakest link so far. A later exercise that is heavier than the
+ * lightest so far costs the steps between them, which is at most what the pairs of the session
+ * cost.
  */
 final class Paths {
 
-  private static final int LEVELS = 3;
+  static final int LEVELS = 3;
 
   /** Below this, a state cannot be reached. */
   private static final int UNREACHED = NEVER / 2;
 
   private final Network network;
+  private final int[] meets;
+  private final int modes;
   private final int nodes;
   private final int classes;
   private final int last;
@@ -32,16 +35,24 @@ final class Paths {
   private final int[] fromFloor;
   private final int[] fromStanding;
 
-  Paths(Network network) {
+  /**
+   * Lays out the states.
+   *
+   * @param meets by node, the remembered wishes that it meets, as bits
+   * @param wishes how many are remembered; a path must meet them all
+   */
+  Paths(Network network, int[] meets, int wishes) {
     this.network = network;
+    this.meets = meets;
+    this.modes = LEVELS << wishes;
     this.nodes = network.nodes.size();
     this.classes = network.classes;
     this.last = network.perSuperset - 1;
-    before = new int[network.supersets + 1][LEVELS][nodes];
+    before = new int[network.supersets + 1][modes][nodes];
     inside = new int[network.supersets][network.perSuperset][][][];
     for (int[][][][] superset : inside) {
       for (int place = 0; place <= last; place++) {
-        superset[place] = new int[place > 0 && place < last ? classes : 1][LEVELS][nodes];
+        superset[place] = new int[place > 0 && place < last ? classes : 1][modes][nodes];
       }
     }
     fromFloor = new int[nodes];
@@ -72,10 +83,13 @@ final class Paths {
       bothSides(superset, prices);
       holes(superset, prices);
     }
-    return Arrays.stream(before[network.supersets])
-        .flatMapToInt(Arrays::stream)
-        .max()
-        .orElse(NEVER);
+    int longest = NEVER;
+    for (int mode = modes - LEVELS; mode < modes; mode++) {
+      for (int value : before[network.supersets][mode]) {
+        longest = Math.max(longest, value);
+      }
+    }
+    return longest;
   }
 
   private static void fill(int[][] states) {
@@ -92,8 +106,10 @@ final class Paths {
       int[][] to,
       boolean[] allowed,
       boolean later) {
-    for (int level = 0; level < LEVELS; level++) {
-      if (push(from[level], points)) {
+    for (int mode = 0; mode < modes; mode++) {
+      if (push(from[mode], points)) {
+        int level = mode % LEVELS;
+        int met = mode / LEVELS;
         for (int node = 1; node < nodes; node++) {
           boolean floor = network.floor[node];
           int same = floor ? fromFloor[node] : fromStanding[node];
@@ -101,7 +117,7 @@ final class Paths {
           int value = Math.max(same, other - trip);
           if (value > UNREACHED && allowed[node]) {
             value += own(node, level, prices, later);
-            int then = Math.min(level, network.intensity[node] - 1);
+            int then = (met | meets[node]) * LEVELS + Math.min(level, network.intensity[node] - 1);
             to[then][node] = Math.max(to[then][node], value);
           }
         }
@@ -152,9 +168,9 @@ final class Paths {
       return;
     }
     boolean[] allowed = network.allowed(superset, 1);
-    for (int level = 0; level < LEVELS; level++) {
-      int[] from = inside[superset][0][0][level];
-      int[] to = inside[superset][1][0][level];
+    for (int mode = 0; mode < modes; mode++) {
+      int[] from = inside[superset][0][0][mode];
+      int[] to = inside[superset][1][0][mode];
       for (int node = 1; node < nodes; node++) {
         if (network.unilateral[node] && allowed[node] && from[node] > UNREACHED) {
           to[node] = Math.max(to[node], from[node] + secondSide(node, prices));
@@ -168,17 +184,17 @@ final class Paths {
   }
 
   private void holes(int superset, Prices prices) {
-    for (int level = 0; level < LEVELS; level++) {
-      int[] to = before[superset + 1][level];
-      System.arraycopy(inside[superset][last][0][level], 0, to, 0, nodes);
+    for (int mode = 0; mode < modes; mode++) {
+      int[] to = before[superset + 1][mode];
+      System.arraycopy(inside[superset][last][0][mode], 0, to, 0, nodes);
       if (!network.holes) {
         continue;
       }
       for (int node = 0; node < nodes; node++) {
-        int best = before[superset][level][node];
+        int best = before[superset][mode][node];
         for (int place = 0; place < last; place++) {
           for (int[][] states : inside[superset][place]) {
-            best = network.mayStandAlone(node) ? Math.max(best, states[level][node]) : best;
+            best = network.mayStandAlone(node) ? Math.max(best, states[mode][node]) : best;
           }
         }
         to[node] = Math.max(to[node], best > UNREACHED ? best - prices.hole : NEVER);
@@ -188,6 +204,6 @@ final class Paths {
 
   /** What the longest path last found consists of. */
   Tour tour(Prices prices) {
-    return new Trace(network, prices, before, inside).tour();
+    return new Trace(network, meets, prices, before, inside).tour();
   }
 }

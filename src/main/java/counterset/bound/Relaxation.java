@@ -11,7 +11,7 @@ import java.util.List;
 final class Relaxation {
 
   private final Network network;
-  private final Paths paths;
+  private Paths paths;
   private final List<Term> terms;
   private final int[] first;
   private final int[] ownOnce;
@@ -19,10 +19,13 @@ final class Relaxation {
   private final Prices prices;
   private final int[] y;
   private final int scale;
+  private final Memory memory;
 
-  Relaxation(SessionFacts facts, Network network, List<Term> terms, Weights weights) {
+  Relaxation(
+      SessionFacts facts, Network network, List<Term> terms, Memory memory, Weights weights) {
+    this.memory = memory;
     this.network = network;
-    this.paths = new Paths(network);
+    this.paths = new Paths(network, new int[network.nodes.size()], 0);
     this.terms = terms;
     this.scale = network.scale;
     first = new int[terms.size() + 1];
@@ -41,6 +44,13 @@ final class Relaxation {
         - (candidate.disliked() ? weights.of(DISLIKES) : 0)
         - candidate.stepsBelow() * weights.of(TOO_EASY)
         - candidate.recentPoints() * weights.of(USED_RECENTLY);
+  }
+
+  /** Makes paths remember one more wish, if there is one and it is not too much work. */
+  void remember() {
+    if (memory.grow(network)) {
+      paths = new Paths(network, memory.meets(network), memory.size());
+    }
   }
 
   /** How many multipliers there are. */
@@ -80,6 +90,7 @@ final class Relaxation {
       return Arcs.NEVER;
     }
     Tour tour = paths.tour(prices);
+    memory.see(tour);
     for (int i = 0; i < terms.size(); i++) {
       terms.get(i).slope(tour, first[i], slope);
     }

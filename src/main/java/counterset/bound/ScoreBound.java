@@ -23,7 +23,7 @@ import java.util.OptionalInt;
 public final class ScoreBound {
 
   /** How many steps the descent takes at most. */
-  public static final int STEPS = 250;
+  public static final int STEPS = 145;
 
   /** Sums of a session must stay below this, so that what can never happen is told apart. */
   private static final long ROOM = 1L << 28;
@@ -91,8 +91,11 @@ public final class ScoreBound {
     long budget = -(long) medium;
     boolean holes = SUPERSET_EMPTY.weight(facts.problem()) <= budget;
     Network network = new Network(facts, usable, weights, scale, holes);
-    List<Term> terms = new Terms(facts, weights, scale).of(budget, holes);
-    Relaxation relaxation = new Relaxation(facts, network, terms, weights);
+    Terms all = new Terms(facts, weights, scale);
+    Wishes wishes = all.wishes(budget, holes);
+    Memory memory = new Memory(wishes, facts.candidates().size());
+    List<Term> terms = all.of(wishes);
+    Relaxation relaxation = new Relaxation(facts, network, terms, memory, weights);
     long limit = new Descent(relaxation, scale).run(steps, (long) soft * scale);
     return OptionalInt.of(Math.toIntExact(Math.max(soft, Math.floorDiv(limit, scale))));
   }

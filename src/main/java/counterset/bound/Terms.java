@@ -30,13 +30,8 @@ final class Terms {
     this.places = facts.supersets() * facts.perSuperset();
   }
 
-  /**
-   * The terms.
-   *
-   * @param budget medium points that may be missing
-   * @param holes whether supersets may have holes
-   */
-  List<Term> of(long budget, boolean holes) {
+  /** The terms, the wishes among them. */
+  List<Term> of(Wishes wishes) {
     List<Term> terms = new ArrayList<>();
     if (weights.matters(EXERCISE_REPEATED)) {
       int roots = all.stream().mapToInt(Candidate::root).max().orElse(-1) + 1;
@@ -48,7 +43,7 @@ final class Terms {
     if (weights.matters(UNEVEN_VOLUME)) {
       terms.add(volume());
     }
-    terms.add(wishes(budget, holes));
+    terms.add(wishes);
     terms.add(handful());
     return terms;
   }
@@ -79,7 +74,13 @@ final class Terms {
         mostAtOnce * places);
   }
 
-  private Term wishes(long budget, boolean holes) {
+  /**
+   * The wishes.
+   *
+   * @param budget medium points that may be missing
+   * @param holes whether supersets may have holes
+   */
+  Wishes wishes(long budget, boolean holes) {
     List<Counts.Amount> amounts = new ArrayList<>();
     List<Integer> wanted = new ArrayList<>();
     List<Integer> weight = new ArrayList<>();

@@ -10,17 +10,19 @@ final class Trace {
   private static final int UNREACHED = Arcs.NEVER / 2;
 
   private final Network network;
+  private final int[] meets;
   private final Prices prices;
   private final int[][][] before;
   private final int[][][][][] inside;
   private final Tour tour;
-  private int level;
+  private int mode;
   private int node;
   private int group;
   private int value;
 
-  Trace(Network network, Prices prices, int[][][] before, int[][][][][] inside) {
+  Trace(Network network, int[] meets, Prices prices, int[][][] before, int[][][][][] inside) {
     this.network = network;
+    this.meets = meets;
     this.prices = prices;
     this.before = before;
     this.inside = inside;
@@ -30,11 +32,11 @@ final class Trace {
   Tour tour() {
     int[][] end = before[network.supersets];
     value = Integer.MIN_VALUE;
-    for (int l = 0; l < end.length; l++) {
+    for (int l = end.length - Paths.LEVELS; l < end.length; l++) {
       for (int n = 0; n < end[l].length; n++) {
         if (end[l][n] > value) {
           value = end[l][n];
-          level = l;
+          mode = l;
           node = n;
         }
       }
@@ -59,14 +61,14 @@ final class Trace {
   private int lastPlace(int superset) {
     int last = network.perSuperset - 1;
     group = 0;
-    if (inside[superset][last][0][level][node] == value) {
+    if (inside[superset][last][0][mode][node] == value) {
       return last;
     }
     tour.holes++;
     value += prices.hole;
     for (int place = 0; place < last && network.mayStandAlone(node); place++) {
       for (group = 0; group < inside[superset][place].length; group++) {
-        if (inside[superset][place][group][level][node] == value) {
+        if (inside[superset][place][group][mode][node] == value) {
           return place;
         }
       }
@@ -80,7 +82,7 @@ final class Trace {
     tour.placed[candidate]++;
     if (network.perSuperset == 2 && network.unilateral[node]) {
       int side = network.bothSides + prices.oneSided + prices.place[candidate];
-      if (from[0][level][node] > UNREACHED && from[0][level][node] + side == value) {
+      if (from[0][mode][node] > UNREACHED && from[0][mode][node] + side == value) {
         tour.oneSided++;
         value -= side;
         return;
@@ -105,11 +107,14 @@ final class Trace {
 
   private boolean back(int[][] from, int[][] points, int trips, boolean later) {
     int candidate = network.candidate[node];
-    for (int l = level; l < from.length; l++) {
-      if (Math.min(l, network.intensity[node] - 1) != level) {
+    int step = network.intensity[node] - 1;
+    for (int l = 0; l < from.length; l++) {
+      int level = l % Paths.LEVELS;
+      int met = l / Paths.LEVELS | meets[node];
+      if (met * Paths.LEVELS + Math.min(level, step) != mode) {
         continue;
       }
-      int heavier = Math.max(0, network.intensity[node] - 1 - l);
+      int heavier = Math.max(0, step - level);
       int once = prices.once[candidate] - heavier * network.order;
       boolean counts = !(later && network.mayBeSecondSide[node] && once < 0);
       int own = (counts ? once : 0) + prices.place[candidate];
@@ -120,7 +125,7 @@ final class Trace {
           tour.done[candidate] += counts ? 1 : 0;
           tour.trips += trip ? trips : 0;
           value = from[l][n];
-          level = l;
+          mode = l;
           node = n;
           return true;
         }

@@ -11,6 +11,8 @@ import counterset.planning.Shares;
 final class Volume implements Term {
 
   private final Counts halfSets;
+  private final int[] emphasis;
+  private final int allEmphasis;
   private final int targets;
   private final int mostOfOne;
   private final int mostOfAll;
@@ -31,10 +33,12 @@ final class Volume implements Term {
     this.targets = emphasis.length;
     this.mostOfOne = mostOfOne;
     this.mostOfAll = mostOfAll;
+    this.emphasis = emphasis;
     int sum = 0;
     for (int each : emphasis) {
       sum += each;
     }
+    this.allEmphasis = sum;
     cost = new int[targets][mostOfAll + 1][];
     for (int target = 0; target < targets; target++) {
       for (int all = 0; all <= mostOfAll; all++) {
@@ -69,7 +73,7 @@ final class Volume implements Term {
     for (int all = 0; all <= mostOfAll; all++) {
       long sum = -(long) y[at + targets] * all;
       for (int target = 0; target < targets; target++) {
-        sum += best(cost[target][all], y[at + target]);
+        sum += best(cost[target][all], share(target, all), y[at + target]);
       }
       if (sum > best) {
         best = sum;
@@ -77,25 +81,39 @@ final class Volume implements Term {
       }
     }
     for (int target = 0; target < targets; target++) {
-      slope[at + target] -= argBest(cost[target][bestAll], y[at + target]);
+      int share = share(target, bestAll);
+      slope[at + target] -= argBest(cost[target][bestAll], share, y[at + target]);
     }
     slope[at + targets] -= bestAll;
     return best;
   }
 
-  private static long best(int[] cost, int price) {
-    int best = Integer.MIN_VALUE;
-    for (int own = 0; own < cost.length; own++) {
-      best = Math.max(best, -price * own - cost[own]);
-    }
-    return best;
+  /** The half sets closest to a target's share, or next to it. */
+  private int share(int target, int all) {
+    return Math.min(cost[target][all].length - 1, emphasis[target] * all / allEmphasis);
   }
 
-  private static int argBest(int[] cost, int price) {
-    int best = 0;
-    for (int own = 1; own < cost.length; own++) {
-      if (-price * own - cost[own] > -price * best - cost[best]) {
+  private static long best(int[] cost, int share, int price) {
+    int own = argBest(cost, share, price);
+    return -(long) price * own - cost[own];
+  }
+
+  /** Costs grow away from the share, so the search can end where they outweigh any price. */
+  private static int argBest(int[] cost, int share, int price) {
+    int best = share;
+    int worth = -price * share - cost[share];
+    int reward = Math.max(0, -price);
+    int most = reward * (cost.length - 1);
+    for (int own = share + 1; own < cost.length && most - cost[own] > worth; own++) {
+      if (-price * own - cost[own] > worth) {
         best = own;
+        worth = -price * own - cost[own];
+      }
+    }
+    for (int own = share - 1; own >= 0 && reward * own - cost[own] > worth; own--) {
+      if (-price * own - cost[own] > worth) {
+        best = own;
+        worth = -price * own - cost[own];
       }
     }
     return best;

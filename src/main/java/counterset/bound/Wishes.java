@@ -55,7 +55,7 @@ record Wishes(Counts counts, int[] wanted, int[] weight, long budget, int hole) 
   }
 
   /** Whether anything of a wish can be left unmet within the budget. */
-  private boolean mayMiss(int wish) {
+  boolean mayMiss(int wish) {
     return weight[wish] <= budget;
   }
 

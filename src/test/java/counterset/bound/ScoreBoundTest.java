@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 /** The limit holds for every session of many random problems; exhaustive search says so. */
 class ScoreBoundTest {
 
-  private static final int TINY = 400;
-  private static final int LARGE = 12;
+  private static final int TINY = 300;
+  private static final int LARGE = 8;
   private static final int FAR_BELOW = 50;
 
   private final Catalogue catalogue = Catalogues.embedded();
@@ -38,7 +38,7 @@ class ScoreBoundTest {
       for (int medium : tiny.best().keySet().stream().sorted((a, b) -> b - a).toList()) {
         best = Math.max(best, tiny.best().get(medium));
         if (shown++ < 4) {
-          OptionalInt limit = bound.upperLimit(medium, best - FAR_BELOW, 60);
+          OptionalInt limit = bound.upperLimit(medium, best - FAR_BELOW);
           String what = "seed " + seed + ", medium " + medium + ", weights ";
           Map<String, Integer> weights = tiny.facts().problem().weights();
           if (limit.isPresent()) {
@@ -66,7 +66,7 @@ class ScoreBoundTest {
         int soft = plan.score().soft();
         int limit =
             new ScoreBound(facts(problem))
-                .upperLimit(plan.score().medium(), soft - FAR_BELOW, 40)
+                .upperLimit(plan.score().medium(), soft - FAR_BELOW, 80)
                 .getAsInt();
         assertThat(limit).as("seed %d", seed).isGreaterThanOrEqualTo(soft);
       }
@@ -79,7 +79,7 @@ class ScoreBoundTest {
     SessionFacts facts = facts(new RandomSessions(catalogue, 5).problem().keeping().problem());
     ScoreBound bound = new ScoreBound(facts);
     int before = Integer.MAX_VALUE;
-    for (int steps : new int[] {1, 2, 5, 10, 20, 40}) {
+    for (int steps : new int[] {1, 2, 5, 10, 40, 50, 70}) {
       int limit = bound.upperLimit(0, -100, steps).getAsInt();
       assertThat(limit).isLessThanOrEqualTo(before);
       assertThat(new ScoreBound(facts).upperLimit(0, -100, steps)).hasValue(limit);

@@ -49,7 +49,9 @@ record TinyProblem(SessionFacts facts, Map<Integer, Integer> best) {
       problems = problems.including();
     }
     if (random.nextBoolean()) {
-      problems = problems.owning(drawn.equipment().stream().limit(1).toArray(Owned[]::new));
+      problems =
+          problems.owning(
+              drawn.equipment().stream().limit(random.nextInt(2)).toArray(Owned[]::new));
     }
     Problem problem = problems.minutes(60).problem();
     Set<Exercise> exercises = new LinkedHashSet<>();
@@ -72,7 +74,7 @@ record TinyProblem(SessionFacts facts, Map<Integer, Integer> best) {
     return problem.targets().stream()
         .map(
             target ->
-                new Target(target.muscle(), 1 + random.nextInt(3), random.nextInt(4) == 0 ? 1 : 0))
+                new Target(target.muscle(), 1 + random.nextInt(3), random.nextInt(10) == 0 ? 1 : 0))
         .toArray(Target[]::new);
   }
 
