@@ -52,6 +52,7 @@ class ArchitectureTest {
                   "planning.scoring",
                   "planning.moves",
                   "model")),
+          Map.entry("bound", Set.of("planning", "planning.constraints", "model", "timeline")),
           Map.entry("explain", Set.of("planning.constraints", "model")),
           Map.entry("journal", Set.of("model", "json")),
           Map.entry("training", Set.of("model", "journal")),

@@ -16,14 +16,14 @@ final class PastOptions {
       names = "--log",
       paramLabel = "FILE",
       description = "Keep away from what this journal says was done lately, and advise on loads.")
-  private String log;
+  String log;
 
   @Option(
       names = "--date",
       paramLabel = "DATE",
       description =
           "The day of the session, such as 2026-03-02; without it, the day after the last one done.")
-  private String date;
+  String date;
 
   /** What is wrong with the options. */
   List<String> faults() {

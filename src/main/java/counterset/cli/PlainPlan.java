@@ -39,7 +39,12 @@ final class PlainPlan {
   private boolean takeAll(String[] args) {
     for (int i = 1; i < args.length; i++) {
       String arg = args[i];
-      if (arg.startsWith("--")) {
+      if (arg.equals("--bound")) {
+        if (command.bound) {
+          return false;
+        }
+        command.bound = true;
+      } else if (arg.startsWith("--")) {
         int equals = arg.indexOf('=');
         String name = equals < 0 ? arg : arg.substring(0, equals);
         i += equals < 0 ? 1 : 0;
@@ -73,6 +78,8 @@ final class PlainPlan {
         case "--seed" -> command.seed = Long.valueOf(value);
         case "--seconds" -> command.seconds = Integer.valueOf(value);
         case "--track" -> command.track = value;
+        case "--log" -> command.past.log = value;
+        case "--date" -> command.past.date = value;
         case "--write" -> command.files.add(value);
         case "--catalogue" -> command.catalogues.replacement = value;
         case "--add-catalogue" -> command.catalogues.additions.add(value);

@@ -1,5 +1,7 @@
 package counterset.cli;
 
+import counterset.bound.ScoreBound;
+import counterset.model.Bound;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.Problem;
@@ -45,7 +47,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin final CatalogueOptions catalogues = new CatalogueOptions();
 
-  @Mixin private final PastOptions past = new PastOptions();
+  @Mixin final PastOptions past = new PastOptions();
 
   @Option(names = "--format", paramLabel = "KIND", description = "text (the run sheet) or json.")
   Format format = Format.TEXT;
@@ -80,6 +82,11 @@ final class PlanCommand implements Callable<Integer> {
               + " sore-knees+no-floor.")
   String track;
 
+  @Option(
+      names = "--bound",
+      description = "Also tell how many points more any session could have, without a search.")
+  boolean bound;
+
   PlanCommand(Shell shell) {
     this.shell = shell;
   }
@@ -102,8 +109,9 @@ final class PlanCommand implements Callable<Integer> {
       Explanation.ofRefusal(shell, plan, catalogue);
       return Exit.INFEASIBLE;
     }
-    Plan led = choice.asLed(plan);
-    Plan alone = choice.from(plan);
+    Plan held = bound ? held(plan, catalogue) : plan;
+    Plan led = choice.asLed(held);
+    Plan alone = choice.from(held);
     List<LoadAdvice> loads = done.loads(alone);
     write(led, alone, catalogue, loads);
     new PlanOutput(shell, format, loads)
@@ -128,9 +136,24 @@ final class PlanCommand implements Callable<Integer> {
     if (seconds != null && (seconds < 1 || seconds > 3600)) {
       faults.add("--seconds (" + seconds + ") must be from 1 to 3600.");
     }
+    if (bound && track != null) {
+      faults.add(
+          "--bound is about the session that all do, not about that of a track. Maybe leave out"
+              + " --track ("
+              + track
+              + ").");
+    }
     if (!faults.isEmpty()) {
       throw new BadRequest(faults);
     }
+  }
+
+  private Plan held(Plan plan, Catalogue catalogue) {
+    Optional<Bound> limit = ScoreBound.of(plan.problem(), catalogue).of(plan.score());
+    if (limit.isEmpty()) {
+      shell.say("No limit is known: some weights are too large to be added up.");
+    }
+    return limit.map(plan::withBound).orElse(plan);
   }
 
   private Plan plan(Problem problem, Catalogue catalogue) {

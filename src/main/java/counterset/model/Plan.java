@@ -1,6 +1,7 @@
 package counterset.model;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A session with its clock, its score and all that follows from it.
@@ -14,6 +15,7 @@ import java.util.List;
  * @param matches every match of every constraint
  * @param tracks by track, in the order of the problem's tracks; empty in the plan of a track itself
  * @param cautions plain sentences, the usual ones and those of the limitations
+ * @param bound how good any session can be, if that was asked for
  */
 public record Plan(
     Problem problem,
@@ -28,7 +30,8 @@ public record Plan(
     List<Match> matches,
     List<String> cautions,
     List<Track> tracks,
-    SolverNote solver) {
+    SolverNote solver,
+    Optional<Bound> bound) {
 
   public Plan {
     kinds = List.copyOf(kinds);
@@ -56,6 +59,26 @@ public record Plan(
         matches,
         cautions,
         tracks,
-        solver);
+        solver,
+        bound);
+  }
+
+  /** The same plan with how good any session can be. */
+  public Plan withBound(Bound limit) {
+    return new Plan(
+        problem,
+        session,
+        kinds,
+        timeline,
+        changeovers,
+        coverage,
+        fetch,
+        totals,
+        score,
+        matches,
+        cautions,
+        tracks,
+        solver,
+        Optional.of(limit));
   }
 }

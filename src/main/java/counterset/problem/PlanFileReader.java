@@ -33,6 +33,7 @@ public final class PlanFileReader {
           "plan",
           "problem",
           "score",
+          "bound",
           "timeline",
           "supersets",
           "coverage",

@@ -20,6 +20,7 @@ import counterset.model.Track;
 import counterset.planning.SessionSolution;
 import counterset.timeline.Timeline;
 import java.util.List;
+import java.util.Optional;
 
 /** Puts together all that follows from a session. */
 final class Assembly {
@@ -59,7 +60,8 @@ final class Assembly {
         matches,
         Cautions.of(problem, catalogue),
         tracks,
-        note);
+        note,
+        Optional.empty());
   }
 
   private List<TargetCoverage> coverage(Session session) {

@@ -31,7 +31,8 @@ class PlainPlanTest {
         List.of("plan", "20 min", "--write", "a.txt", "--write=b.json", "--track", "sore-knees"),
         List.of(
             "plan", "20 min", "--catalogue", "x y", "--add-catalogue=a", "--add-catalogue", "b"),
-        List.of("plan", "20 min", "--track=a=b", "--format=Text"));
+        List.of("plan", "20 min", "--track=a=b", "--format=Text"),
+        List.of("plan", "20 min", "--bound", "--log", "a.jsonl", "--date=2026-03-02"));
   }
 
   @ParameterizedTest
@@ -101,6 +102,9 @@ class PlainPlanTest {
         command.track,
         command.files,
         command.catalogues.replacement,
-        command.catalogues.additions);
+        command.catalogues.additions,
+        command.bound,
+        command.past.log,
+        command.past.date);
   }
 }

@@ -44,6 +44,7 @@ public final class PlanJson {
     ObjectNode json = Json.object().put("plan", PlanFileReader.VERSION);
     json.set("problem", ProblemJson.write(plan.problem()));
     json.set("score", ScoreJson.write(plan.score()));
+    plan.bound().ifPresent(bound -> json.set("bound", ScoreJson.bound(bound, plan.score())));
     json.set("timeline", Nodes.objects(Announcements.of(plan, catalogue), this::interval));
     json.set("supersets", Nodes.objects(plan.session().supersets(), this::superset));
     json.set("coverage", coverage());

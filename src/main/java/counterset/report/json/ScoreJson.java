@@ -2,6 +2,7 @@ package counterset.report.json;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import counterset.json.Json;
+import counterset.model.Bound;
 import counterset.model.PlanScore;
 import counterset.model.SolverNote;
 import counterset.model.Totals;
@@ -28,6 +29,10 @@ final class ScoreJson {
         .put("weight", line.weight())
         .put("matches", line.matches())
         .put("score", line.score());
+  }
+
+  static ObjectNode bound(Bound bound, PlanScore score) {
+    return Json.object().put("soft", bound.soft()).put("gap", bound.soft() - score.soft());
   }
 
   static ObjectNode totals(Totals totals) {

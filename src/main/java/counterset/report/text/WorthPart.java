@@ -1,5 +1,6 @@
 package counterset.report.text;
 
+import counterset.explain.BoundWords;
 import counterset.explain.ScoreWords;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
@@ -65,6 +66,7 @@ final class WorthPart {
       String lead = String.format(Locale.ROOT, "%6s  ", ScoreWords.points(line.score()));
       page.plain(lead, ScoreWords.counted(line, plan) + level);
     }
+    plan.bound().ifPresent(bound -> page.plain("        ", BoundWords.of(bound, score)));
     SolverNote note = plan.solver();
     String how = note.moves() > 0 ? ", " + note.moves() + " moves" : "";
     page.faint(

@@ -1,0 +1,188 @@
+package counterset.bound;
+
+import static counterset.planning.constraints.SessionConstraint.*;
+
+import counterset.model.Pairing;
+import counterset.model.SupersetKind;
+import counterset.planning.Candidate;
+import counterset.planning.PairPoints;
+import counterset.planning.SessionFacts;
+import counterset.timeline.Kit;
+
+/** What it is worth that one node follows another, floor trips apart; at most what it really is. */
+final class Arcs {
+
+  /** What can never happen. Two of these and all prices of a session still fit an {@code int}. */
+  static final int NEVER = -(1 << 29);
+
+  private static final int KINDS = SupersetKind.values().length;
+
+  /** A move from a place to the next of the superset, between classes of the links so far. */
+  record Stage(int from, int to, int[][] points) {}
+
+  private final SessionFacts facts;
+  private final Nodes.Graph graph;
+  private final Weights weights;
+  private final int perSuperset;
+  private final int rounds;
+
+  Arcs(SessionFacts facts, Nodes.Graph graph, Weights weights) {
+    this.facts = facts;
+    this.graph = graph;
+    this.weights = weights;
+    this.perSuperset = facts.perSuperset();
+    this.rounds = facts.clock().rounds();
+  }
+
+  /** Across a rest, by node and node. */
+  int[][] rest(int scale) {
+    int room = Kit.roomInRest(facts.clock());
+    return matrix(
+        scale,
+        true,
+        (from, to) ->
+            from.candidate() == null
+                ? 0
+                : plus(change(from, to, room), neighbours(from, to, PairPoints.sameMuscle(false))));
+  }
+
+  /** The moves from one place of a superset to the next, by the place they start from. */
+  Stage[][] stages(int scale) {
+    if (perSuperset == 1) {
+      return new Stage[0][];
+    }
+    if (perSuperset == 2) {
+      int[][] points =
+          matrix(scale, false, (from, to) -> plus(inside(from, to), points(from, to, 0)));
+      return new Stage[][] {{new Stage(0, 0, points)}};
+    }
+    Stage[][] stages = new Stage[perSuperset - 1][];
+    for (int place = 0; place < stages.length; place++) {
+      boolean last = place == stages.length - 1;
+      int froms = place == 0 ? 1 : KINDS;
+      stages[place] = new Stage[last ? froms : froms * KINDS];
+      for (int i = 0; i < stages[place].length; i++) {
+        int weakest = last ? i : i / KINDS;
+        int then = last ? -1 : i % KINDS;
+        int[][] points = matrix(scale, false, (from, to) -> link(from, to, weakest, then));
+        stages[place][i] = new Stage(weakest, last ? 0 : then, points);
+      }
+    }
+    return stages;
+  }
+
+  /** How many classes of links so far there are between the places of a superset. */
+  int classes() {
+    return perSuperset > 2 ? KINDS : 1;
+  }
+
+  /** What doing both sides of one exercise is worth. */
+  int bothSides() {
+    Pairing pairing = facts.problem().pairing();
+    return weights.of(OPPOSING_PAIR) * PairPoints.of(pairing, SupersetKind.UNILATERAL);
+  }
+
+  /** How often one goes down or up inside a superset if its neighbours differ in that. */
+  int tripsInside() {
+    return perSuperset == 2 ? 2 * rounds - 1 : rounds;
+  }
+
+  private int link(Node from, Node to, int weakest, int then) {
+    int kind = kind(from, to);
+    if (then < 0) {
+      return plus(inside(from, to), points(from, to, weakest));
+    }
+    return Math.max(weakest, kind) == then ? inside(from, to) : NEVER;
+  }
+
+  private int kind(Node from, Node to) {
+    return facts.kind(from.candidate(), to.candidate()).ordinal();
+  }
+
+  private int points(Node from, Node to, int weakest) {
+    SupersetKind kind = SupersetKind.values()[Math.max(weakest, kind(from, to))];
+    return weights.of(OPPOSING_PAIR) * PairPoints.of(facts.problem().pairing(), kind);
+  }
+
+  /** In all rounds; with more than two places, what happens between the rounds is left out. */
+  private int inside(Node from, Node to) {
+    Candidate first = from.candidate();
+    Candidate second = to.candidate();
+    if (perSuperset == 2 && first == second && first.unilateral()) {
+      return NEVER;
+    }
+    if (perSuperset == 2
+        && weights.matters(SIDES_SPLIT)
+        && (first.unilateral() || second.unilateral())) {
+      return NEVER;
+    }
+    int points = neighbours(from, to, PairPoints.sameMuscle(true));
+    points = plus(points, change(from, to, Kit.roomInside(facts.clock())));
+    if (rounds > 1) {
+      Node again =
+          perSuperset == 2
+              ? to.then(first)
+              : new Node(first, first.handling().needs(), first.handling().keeps());
+      int later = change(again, to, Kit.roomInside(facts.clock()));
+      if (perSuperset == 2) {
+        later = plus(later, change(to, again, Kit.roomInRest(facts.clock())));
+      }
+      points = later == NEVER ? NEVER : plus(points, (rounds - 1) * later);
+    }
+    return points;
+  }
+
+  private int change(Node from, Node to, int room) {
+    Candidate next = to.candidate();
+    long inUse = from.kindest(next);
+    int seconds = facts.kit().seconds(inUse, from.candidate().handling(), next.handling());
+    if (seconds > room && weights.matters(CHANGEOVER_TOO_LONG)) {
+      return NEVER;
+    }
+    int items =
+        Long.bitCount(Kit.takenOff(inUse, next.handling()))
+            + Long.bitCount(Kit.putOn(inUse, next.handling()));
+    return -weights.of(EQUIPMENT_CHANGE) * items - weights.of(CHANGEOVER_SECONDS) * seconds;
+  }
+
+  private int neighbours(Node from, Node to, int sameMuscle) {
+    Candidate before = from.candidate();
+    Candidate after = to.candidate();
+    boolean inside = sameMuscle == PairPoints.sameMuscle(true);
+    if (inside && before == after && after.unilateral()) {
+      return 0;
+    }
+    if (before.root() == after.root() && weights.matters(EXERCISE_REPEATED)) {
+      return NEVER;
+    }
+    int points = -weights.of(JOINT_AGAIN) * Integer.bitCount(before.strained() & after.strained());
+    boolean matters = facts.problem().pairing() != Pairing.COMPOUND;
+    if (matters && (before.primary() & after.primary()) != 0) {
+      points -= weights.of(SAME_MUSCLE_IN_A_ROW) * sameMuscle;
+    }
+    return points;
+  }
+
+  private static int plus(int a, int b) {
+    return a == NEVER || b == NEVER ? NEVER : a + b;
+  }
+
+  private interface Worth {
+    int of(Node from, Node to);
+  }
+
+  private int[][] matrix(int scale, boolean atStart, Worth worth) {
+    int n = graph.nodes().size();
+    int[][] points = new int[n][n];
+    for (int from = 0; from < n; from++) {
+      Node node = graph.nodes().get(from);
+      for (int to = 0; to < n; to++) {
+        Node next = graph.nodes().get(to);
+        boolean possible = to > 0 && (from > 0 || atStart) && graph.follows(node, next);
+        int value = possible ? worth.of(node, next) : NEVER;
+        points[from][to] = value == NEVER ? NEVER : value * scale;
+      }
+    }
+    return points;
+  }
+}

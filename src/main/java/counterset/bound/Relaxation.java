@@ -1,0 +1,99 @@
+package counterset.bound;
+
+import static counterset.planning.constraints.SessionConstraint.*;
+
+import counterset.planning.Candidate;
+import counterset.planning.SessionFacts;
+import java.util.Arrays;
+import java.util.List;
+
+/** The relaxed problem: a limit for any multipliers, and how it changes with them. */
+final class Relaxation {
+
+  private final Network network;
+  private Paths paths;
+  private final List<Term> terms;
+  private final int[] first;
+  private final int[] ownOnce;
+  private final int[] ownPlace;
+  private final Prices prices;
+  private final int[] y;
+  private final int scale;
+  private final Memory memory;
+
+  Relaxation(
+      SessionFacts facts, Network network, List<Term> terms, Memory memory, Weights weights) {
+    this.memory = memory;
+    this.network = network;
+    this.paths = new Paths(network, new int[network.nodes.size()], 0);
+    this.terms = terms;
+    this.scale = network.scale;
+    first = new int[terms.size() + 1];
+    for (int i = 0; i < terms.size(); i++) {
+      first[i + 1] = first[i] + terms.get(i).size();
+    }
+    y = new int[first[terms.size()]];
+    List<Candidate> all = facts.candidates();
+    prices = new Prices(all.size());
+    ownOnce = all.stream().mapToInt(c -> scale * once(c, weights)).toArray();
+    ownPlace = all.stream().mapToInt(c -> c.loaded() ? 0 : -scale * weights.of(UNLOADED)).toArray();
+  }
+
+  private static int once(Candidate candidate, Weights weights) {
+    return (candidate.liked() ? weights.of(LIKES) : 0)
+        - (candidate.disliked() ? weights.of(DISLIKES) : 0)
+        - candidate.stepsBelow() * weights.of(TOO_EASY)
+        - candidate.recentPoints() * weights.of(USED_RECENTLY);
+  }
+
+  /** Makes paths remember one more wish, if there is one and it is not too much work. */
+  void remember() {
+    if (memory.grow(network)) {
+      paths = new Paths(network, memory.meets(network), memory.size());
+    }
+  }
+
+  /** How many multipliers there are. */
+  int size() {
+    return y.length;
+  }
+
+  /** Puts multipliers where they are valid. */
+  void project(double[] multipliers) {
+    for (int i = 0; i < terms.size(); i++) {
+      terms.get(i).project(multipliers, first[i]);
+    }
+  }
+
+  /**
+   * The limit that some multipliers prove.
+   *
+   * @param multipliers unscaled and projected
+   * @param slope filled with how the limit grows with each of them
+   * @return scaled points; below {@code Arrays.NEVER / 2} if no session keeps the rules
+   */
+  long limit(double[] multipliers, double[] slope) {
+    for (int i = 0; i < y.length; i++) {
+      y[i] = (int) (multipliers[i] * scale);
+    }
+    prices.clear();
+    System.arraycopy(ownOnce, 0, prices.once, 0, ownOnce.length);
+    System.arraycopy(ownPlace, 0, prices.place, 0, ownPlace.length);
+    Arrays.fill(slope, 0);
+    long copies = 0;
+    for (int i = 0; i < terms.size(); i++) {
+      terms.get(i).price(y, first[i], prices);
+      copies += terms.get(i).copy(y, first[i], slope);
+    }
+    int path = paths.longest(prices);
+    if (path <= Arcs.NEVER / 2) {
+      return Arcs.NEVER;
+    }
+    Tour tour = paths.tour(prices);
+    memory.see(tour);
+    for (int i = 0; i < terms.size(); i++) {
+      terms.get(i).slope(tour, first[i], slope);
+    }
+    return path + copies;
+  }
+}
