@@ -69,13 +69,18 @@ final class Refills {
   /** Mostly what can follow the exercise beside it without a rest; else what is near. */
   private Pool.Choice choiceForPlace(int place) {
     int perSuperset = lineup.perSuperset();
-    int beside = place % perSuperset > 0 ? place - 1 : place + 1;
-    Candidate other = perSuperset == 1 ? null : lineup.at(beside);
+    Candidate other = perSuperset == 1 ? null : lineup.at(beside(place, perSuperset));
     return other == null
             || !pool.partners(other).hasSingle()
             || dice.nextInt(100) >= PARTNER_PERCENT
         ? choiceNear(place)
         : pool.partners(other);
+  }
+
+  private int beside(int place, int perSuperset) {
+    int position = place % perSuperset;
+    boolean inTheMiddle = position > 0 && position < perSuperset - 1;
+    return position == 0 || inTheMiddle && dice.nextInt(2) == 0 ? place + 1 : place - 1;
   }
 
   /**

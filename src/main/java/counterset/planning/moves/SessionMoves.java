@@ -15,10 +15,9 @@ import java.util.Random;
  */
 public final class SessionMoves implements MoveIteratorFactory<SessionSolution, FillMove> {
 
-  /** Tries of one walk for each superset; walks of short sessions are as long as for this many. */
-  public static final int TRIES_PER_SUPERSET = 12_000;
-
-  private static final int FEWEST_SUPERSETS = 4;
+  private static final int TRIES = 32_000;
+  private static final int TRIES_PER_SUPERSET = 8_000;
+  private static final int FEWEST_SUPERSETS = 8;
 
   // Points lost in one try, on average, when a walk begins and when it ends.
   private static final double FIRST_START = 5;
@@ -34,12 +33,13 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
   private boolean walked;
 
   /**
-   * How many tries a walk has. Longer sessions take more: there is more to decide.
+   * How many tries a walk has. Longer sessions take more, since there is more to decide, but not in
+   * proportion, since nobody waits six times as long for an hour as for ten minutes.
    *
    * @param supersets of the session
    */
   public static int tries(int supersets) {
-    return TRIES_PER_SUPERSET * Math.max(FEWEST_SUPERSETS, supersets);
+    return TRIES + TRIES_PER_SUPERSET * Math.max(FEWEST_SUPERSETS, supersets);
   }
 
   @Override
