@@ -40,6 +40,6 @@ public enum Effort implements Identified {
    * @param supersets of the session
    */
   public long tries(int supersets) {
-    return (long) starts * walks * SessionMoves.tries(supersets);
+    return (long) starts * SessionMoves.tries(walks, supersets);
   }
 }

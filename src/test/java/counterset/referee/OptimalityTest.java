@@ -2,16 +2,21 @@ package counterset.referee;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import counterset.bound.ScoreBound;
 import counterset.model.PlanScore;
 import counterset.referee.Verdict.Status;
 import counterset.solve.Effort;
 import counterset.solve.Limit;
 import counterset.solve.SessionPlanner;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** With standard effort the program finds the proven optimum of every small problem. */
+/**
+ * With standard effort the program finds the proven optimum of every small problem, and its limit
+ * is no lower, whatever plan it is asked about.
+ */
 class OptimalityTest {
 
   static List<SmallProblem> problems() {
@@ -33,5 +38,14 @@ class OptimalityTest {
     assertThat(List.of(found.hard(), found.medium(), found.soft()))
         .as("hard, medium, soft; proven: %s", verdict.session())
         .containsExactly(0, (int) verdict.medium(), (int) verdict.soft());
+    for (int worse : new int[] {0, 1, 40}) {
+      OptionalInt limit =
+          ScoreBound.of(small.problem(), small.catalogue())
+              .upperLimit((int) verdict.medium(), (int) verdict.soft() - worse);
+      assertThat(limit).isPresent();
+      assertThat(limit.getAsInt())
+          .as("limit of a plan that is %d points worse than the optimum", worse)
+          .isGreaterThanOrEqualTo((int) verdict.soft());
+    }
   }
 }

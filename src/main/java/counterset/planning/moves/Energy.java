@@ -4,24 +4,28 @@ import counterset.planning.scoring.SearchScore;
 import counterset.planning.scoring.TrackScore;
 
 /**
- * A score as one number that keeps its order: no number of points makes up for a broken rule or
- * wish.
+ * A score as one number.
+ *
+ * @param perHard what a broken rule weighs, in points
+ * @param perMedium what an unmet wish weighs, in points
  */
-final class Energy {
+record Energy(long perHard, long perMedium) {
 
-  private static final int LEVEL_BITS = 20;
+  /** Keeps the order of scores: no number of points makes up for a broken rule or wish. */
+  static final Energy STRICT = new Energy(1L << 40, 1L << 20);
 
-  private Energy() {}
+  /** Lets a hot walk break a rule or forgo a wish for a while. */
+  static final Energy LAX = new Energy(64, 160);
 
-  static long of(SearchScore score) {
+  long of(SearchScore score) {
     return of(score.hard(), score.medium(), score.soft());
   }
 
-  static long of(TrackScore score) {
+  long of(TrackScore score) {
     return of(score.hard(), score.medium(), score.soft());
   }
 
-  private static long of(int hard, int medium, int soft) {
-    return ((long) hard << 2 * LEVEL_BITS) + ((long) medium << LEVEL_BITS) + soft;
+  private long of(int hard, int medium, int soft) {
+    return perHard * hard + perMedium * medium + soft;
   }
 }

@@ -40,6 +40,12 @@ final class Followers {
     return standIns;
   }
 
+  /** Goes back to stand-ins of before. */
+  void restore(Candidate[] earlier, Lineup lineup) {
+    System.arraycopy(earlier, 0, standIns, 0, standIns.length);
+    score.compute(lineup.candidates(), standIns);
+  }
+
   /** Takes note of the session that the next change starts from. */
   void leave(Lineup lineup) {
     System.arraycopy(lineup.candidates(), 0, before, 0, before.length);
@@ -73,7 +79,7 @@ final class Followers {
   }
 
   /** Of what was tried last. */
-  long energy() {
-    return Energy.of(score);
+  long energy(Energy measure) {
+    return measure.of(score);
   }
 }

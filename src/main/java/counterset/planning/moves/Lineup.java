@@ -68,6 +68,15 @@ final class Lineup {
     }
   }
 
+  /** Goes back to what stood in the places before. */
+  void restore(Candidate[] earlier) {
+    for (int place = 0; place < candidates.length; place++) {
+      count(candidates[place], -1);
+      candidates[place] = earlier[place];
+      count(candidates[place], 1);
+    }
+  }
+
   private void count(Candidate candidate, int more) {
     if (candidate != null) {
       rootCount[candidate.root()] += more;

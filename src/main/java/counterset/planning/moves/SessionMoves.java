@@ -11,7 +11,9 @@ import java.util.Random;
 
 /**
  * The moves of the search. Each is the best point of a {@link Walk} from the working solution: the
- * first one hot, to find the shape of the session, the later ones cooler, to mend it.
+ * first one hot, to find the shape of the session, the later ones cooler, to mend it. Before the
+ * first comes a survey, hotter still and lax about rules and wishes, since where few sessions meet
+ * all of them no way may lead there from a session that nearly does.
  */
 public final class SessionMoves implements MoveIteratorFactory<SessionSolution, FillMove> {
 
@@ -19,7 +21,11 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
   private static final int TRIES_PER_SUPERSET = 8_000;
   private static final int FEWEST_SUPERSETS = 8;
 
+  /** The survey has this part of the tries of a walk. */
+  private static final int SURVEY_PART = 3;
+
   // Points lost in one try, on average, when a walk begins and when it ends.
+  private static final double SURVEY_START = 40;
   private static final double FIRST_START = 5;
   private static final double LATER_START = 3;
   private static final double END = 0.7;
@@ -33,12 +39,17 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
   private boolean walked;
 
   /**
-   * How many tries a walk has. Longer sessions take more, since there is more to decide, but not in
-   * proportion, since nobody waits six times as long for an hour as for ten minutes.
+   * How many changes are tried. Longer sessions take more, since there is more to decide, but not
+   * in proportion, since nobody waits six times as long for an hour as for ten minutes.
    *
+   * @param walks at least 1
    * @param supersets of the session
    */
-  public static int tries(int supersets) {
+  public static int tries(int walks, int supersets) {
+    return walks * tries(supersets) + tries(supersets) / SURVEY_PART;
+  }
+
+  private static int tries(int supersets) {
     return TRIES + TRIES_PER_SUPERSET * Math.max(FEWEST_SUPERSETS, supersets);
   }
 
@@ -89,9 +100,15 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
     public FillMove next() {
       int tries = tries(facts.supersets());
       Walk walk = new Walk(solution, pool, score, followers, new Dice(random.nextLong()));
-      walk.go(new Temperature(walked ? LATER_START : FIRST_START, END, tries), tries);
+      if (!walked) {
+        int survey = tries / SURVEY_PART;
+        walk.go(new Temperature(SURVEY_START, FIRST_START, survey), Energy.LAX, survey);
+        walk.goBack();
+      }
+      double start = walked ? LATER_START : FIRST_START;
+      walk.go(new Temperature(start, END, tries), Energy.STRICT, tries);
       walked = true;
-      return FillMove.to(solution, walk.best(), walk.bestStandIns());
+      return FillMove.to(solution, walk.bestPlaces(), walk.bestStandIns());
     }
   }
 }

@@ -21,12 +21,13 @@ final class Walk {
   private final Dice dice;
   private final Proposals proposals;
   private final Change change;
-  private final Candidate[] best;
+  private final Candidate[] bestPlaces;
   // Null where there are no tracks.
   private final Followers followers;
   private final Candidate[] bestStandIns;
-  private long energy;
-  private long bestEnergy = Long.MIN_VALUE;
+  private Energy measure = Energy.STRICT;
+  private long here;
+  private long best;
 
   /**
    * A walk that starts from a solution.
@@ -39,22 +40,22 @@ final class Walk {
     this.dice = dice;
     this.proposals = new Proposals(lineup, pool, dice);
     this.change = new Change(lineup.size());
-    this.best = new Candidate[lineup.size()];
+    this.bestPlaces = new Candidate[lineup.size()];
     this.followers = followers;
     this.bestStandIns = new Candidate[solution.getStandIns().size()];
     score.compute(lineup.candidates());
-    energy = Energy.of(score);
     if (followers != null) {
       followers.start(solution, lineup);
-      energy += followers.energy();
     }
-    remember();
+    remember(strictly());
   }
 
   /** Goes so many tries. */
-  void go(Temperature temperature, int tries) {
+  void go(Temperature temperature, Energy by, int tries) {
+    measure = by;
+    here = by.of(score) + (followers == null ? 0 : followers.energy(by));
     for (int i = 0; i < tries; i++) {
-      double lowest = energy - temperature.loss(dice);
+      double lowest = here - temperature.loss(dice);
       if (followers != null && dice.nextInt(100) < RECAST_PERCENT) {
         recast(lowest);
       } else if (proposals.next(change)) {
@@ -63,9 +64,18 @@ final class Walk {
     }
   }
 
+  /** Returns to the best point of the walk. */
+  void goBack() {
+    lineup.restore(bestPlaces);
+    score.compute(bestPlaces);
+    if (followers != null) {
+      followers.restore(bestStandIns, lineup);
+    }
+  }
+
   /** What stood in each place at the best point of the walk. */
-  Candidate[] best() {
-    return best;
+  Candidate[] bestPlaces() {
+    return bestPlaces;
   }
 
   /** The stand-ins at the best point of the walk. */
@@ -75,7 +85,7 @@ final class Walk {
 
   private void attempt(double lowest) {
     score.tryOut(change);
-    long tried = Energy.of(score);
+    long tried = measure.of(score);
     // Followers only take points away.
     if (tried < lowest) {
       return;
@@ -86,7 +96,7 @@ final class Walk {
       followers.leave(lineup);
       lineup.make(change);
       followers.tryCast(lineup);
-      tried += followers.energy();
+      tried += followers.energy(measure);
       if (tried < lowest) {
         lineup.make(change);
         return;
@@ -100,7 +110,7 @@ final class Walk {
   private void recast(double lowest) {
     if (followers.tryAnother(lineup, dice)) {
       score.compute(lineup.candidates());
-      long tried = Energy.of(score) + followers.energy();
+      long tried = measure.of(score) + followers.energy(measure);
       if (tried >= lowest) {
         followers.accept();
         arrive(tried);
@@ -108,16 +118,21 @@ final class Walk {
     }
   }
 
-  private void arrive(long here) {
-    energy = here;
-    if (here > bestEnergy) {
-      remember();
+  private void arrive(long tried) {
+    here = tried;
+    long strictly = measure == Energy.STRICT ? tried : strictly();
+    if (strictly > best) {
+      remember(strictly);
     }
   }
 
-  private void remember() {
-    bestEnergy = energy;
-    System.arraycopy(lineup.candidates(), 0, best, 0, best.length);
+  private long strictly() {
+    return Energy.STRICT.of(score) + (followers == null ? 0 : followers.energy(Energy.STRICT));
+  }
+
+  private void remember(long strictly) {
+    best = strictly;
+    System.arraycopy(lineup.candidates(), 0, bestPlaces, 0, bestPlaces.length);
     if (followers != null) {
       System.arraycopy(followers.standIns(), 0, bestStandIns, 0, bestStandIns.length);
     }
