@@ -151,7 +151,7 @@ public enum SessionConstraint implements Identified {
       Level.SOFT,
       8,
       "The client's equipment is lifted, not left lying.",
-      "per position without it"),
+      "per position without it; a chair or mat is no load"),
   TOO_EASY("tooEasy", Level.SOFT, 3, "The work matches the client's level.", "per step below it"),
   TOO_LIGHT(
       "tooLight",
