@@ -4,6 +4,7 @@ import counterset.model.Catalogue;
 import counterset.model.Equipment;
 import counterset.model.Exercise;
 import counterset.model.Joint;
+import counterset.model.MainLift;
 import counterset.model.Owned;
 import counterset.model.Problem;
 import counterset.model.Target;
@@ -75,6 +76,7 @@ final class Candidates {
         Problem.names(problem.exclude(), exercise),
         Math.max(0, problem.level() - exercise.level()),
         loads.areUsedIn(exercise),
+        lifts(exercise),
         uses(exercise),
         wish < 0 ? 0 : 1L << wish,
         recency.points(exercise),
@@ -90,6 +92,14 @@ final class Candidates {
           problem.tracks().get(track).stream()
               .allMatch(id -> catalogue.limitations().get(id).allows(exercise));
       bits |= suits ? 0 : 1L << track;
+    }
+    return bits;
+  }
+
+  private int lifts(Exercise exercise) {
+    int bits = 0;
+    for (MainLift lift : MainLift.values()) {
+      bits |= lift.isDoneBy(exercise, problem) ? 1 << lift.ordinal() : 0;
     }
     return bits;
   }

@@ -128,6 +128,12 @@ public enum SessionConstraint implements Identified {
       2,
       "Every target gets its share of the sets.",
       "per set squared away from the share, rounded"),
+  MAIN_LIFT_MISSING(
+      "mainLiftMissing",
+      Level.SOFT,
+      12,
+      "Every main lift for a target is there: for knee and hip, a push, a pull.",
+      "per main lift, of moderate intensity at least, that is possible and missing"),
   LIGHT_BEFORE_HEAVY(
       "lightBeforeHeavy",
       Level.SOFT,
