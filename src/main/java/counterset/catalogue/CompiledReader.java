@@ -82,7 +82,8 @@ final class CompiledReader {
   }
 
   private Equipment equipment() {
-    return new Equipment(text(), text(), KINDS[number()], number(), number(), positions(), texts());
+    return new Equipment(
+        text(), text(), KINDS[number()], number(), number(), flag(), positions(), texts());
   }
 
   private Limitation limitation() {

@@ -78,6 +78,7 @@ final class CompiledWriter {
     constant(equipment.kind());
     values.add(equipment.putOnSeconds());
     values.add(equipment.takeOffSeconds());
+    flag(equipment.support());
     positions(equipment.comfortIn());
     texts(equipment.names());
   }

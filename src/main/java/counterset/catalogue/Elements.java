@@ -39,6 +39,7 @@ final class Elements {
         constant(at, "kind", EquipmentKind.class),
         integer(at, "putOnSeconds"),
         integer(at, "takeOffSeconds"),
+        at.field("support").bool().orElse(false),
         positions(at.field("comfortIn")),
         at.field("names").texts());
   }

@@ -97,6 +97,7 @@ public final class FaultWords {
       case OPPOSING_PAIR -> "paired as asked: " + names;
       case SAME_MUSCLE_IN_A_ROW -> "the same main muscle twice running: " + names;
       case UNEVEN_VOLUME -> named.subject(match) + ": away from its share of the sets";
+      case MAIN_LIFT_MISSING -> "No " + LiftWords.of(match) + " of moderate intensity or more";
       case LIGHT_BEFORE_HEAVY -> "lighter before heavier: " + names;
       case FAMILY_AGAIN -> "these feel alike: " + names;
       case JOINT_AGAIN -> "the same joint strained twice running: " + names;

@@ -60,6 +60,7 @@ public final class ScoreWords {
       case SAME_MUSCLE_IN_A_ROW -> "The same main muscle twice running: " + times(number);
       case UNEVEN_VOLUME ->
           "Uneven volume: " + English.count(number, "target") + " away from the wanted share";
+      case MAIN_LIFT_MISSING -> "Main lifts missing: " + LiftWords.all(matches);
       case LIGHT_BEFORE_HEAVY ->
           "Light before heavy: "
               + English.count(amount, "step")

@@ -8,6 +8,7 @@ import java.util.Set;
  *
  * @param putOnSeconds seconds to pick it up, strap it on or lay it out
  * @param takeOffSeconds seconds to put it down, strap it off or clear it away
+ * @param support whether it carries the client, or a hand or foot, and adds no load (a chair)
  * @param comfortIn positions that it only makes more comfortable (a mat); an exercise in one of
  *     them puts it to use without needing it
  * @param names further words that a coach may use for it
@@ -18,6 +19,7 @@ public record Equipment(
     EquipmentKind kind,
     int putOnSeconds,
     int takeOffSeconds,
+    boolean support,
     Set<Position> comfortIn,
     List<String> names) {
 

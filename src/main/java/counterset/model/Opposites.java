@@ -12,7 +12,9 @@ import java.util.stream.IntStream;
  *
  * <p>Antagonists oppose each other in the same joint action (Neumann, Kinesiology of the
  * Musculoskeletal System, 3rd ed., from memory). Knee-dominant and hip-dominant work shares muscles
- * that cross both joints, so a squat and a bridge are opposite regions but never antagonists.
+ * that cross both joints, so a squat and a bridge are opposite regions but never antagonists. Two
+ * pulls, or two pushes, oppose each other in nothing, even with the main muscle group of one before
+ * the shoulder and that of the other behind it (common practice, no source).
  */
 public final class Opposites {
 
@@ -20,6 +22,8 @@ public final class Opposites {
       Set.of("squat", "lunge", "step", "knee-extension");
   private static final Set<String> HEAVY_KNEE_DOMINANT = Set.of("squat", "lunge", "step");
   private static final Set<String> HIP_DOMINANT = Set.of("hinge", "bridge", "hip-extension");
+
+  private static final Set<String> SAME_ACTION = Set.of("pull", "push");
 
   private final Map<String, Muscle> muscles;
   private final List<String> order;
@@ -109,7 +113,14 @@ public final class Opposites {
       return (opposed & next.main) != 0
           && (primary & next.secondary) == 0
           && (secondary & next.primary) == 0
-          && !matches(next, HEAVY_KNEE_DOMINANT, HIP_DOMINANT);
+          && !matches(next, HEAVY_KNEE_DOMINANT, HIP_DOMINANT)
+          && !isSameActionAs(next);
+    }
+
+    /** Whether both pull or both push, whatever muscle group each is named by. */
+    private boolean isSameActionAs(Profile next) {
+      return SAME_ACTION.contains(exercise.pattern())
+          && exercise.pattern().equals(next.exercise.pattern());
     }
 
     private boolean isOppositeRegionOf(Profile next) {
@@ -119,7 +130,7 @@ public final class Opposites {
           aspects == FRONT && next.aspects == BACK || aspects == BACK && next.aspects == FRONT;
       boolean sameSegment = regions == next.regions && Long.bitCount(regions) == 1;
       return upperWithLower
-          || sameSegment && frontWithBack
+          || sameSegment && frontWithBack && !isSameActionAs(next)
           || matches(next, KNEE_DOMINANT, HIP_DOMINANT);
     }
 

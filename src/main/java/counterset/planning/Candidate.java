@@ -17,7 +17,8 @@ import counterset.timeline.Handling;
  * @param unsafe how many limitations of the session it breaks
  * @param missing how many of its needs the client's equipment does not serve
  * @param stepsBelow steps below the client's level, at least 0
- * @param loaded whether it uses equipment that the client has
+ * @param loaded whether it uses what the client has to lift, or there is nothing to lift
+ * @param lifts the kinds of {@link counterset.model.MainLift} that it is for this problem, as bits
  * @param uses the equipment of the problem that it puts to use, as bits
  * @param included the bit of the problem's wish to include it, 0 without one
  * @param recentPoints what having been used lately costs
@@ -41,6 +42,7 @@ public record Candidate(
     boolean excluded,
     int stepsBelow,
     boolean loaded,
+    int lifts,
     long uses,
     long included,
     int recentPoints,

@@ -4,6 +4,7 @@ import counterset.model.Catalogue;
 import counterset.model.Equipment;
 import counterset.model.Exercise;
 import counterset.model.Joint;
+import counterset.model.MainLift;
 import counterset.model.Owned;
 import counterset.model.Problem;
 import counterset.model.Target;
@@ -23,6 +24,7 @@ final class Candidates {
   private final Catalogue catalogue;
   private final Kit kit;
   private final Recency recency;
+  private final Loads loads;
   private final Map<String, Integer> muscles = new HashMap<>();
   private final Map<String, Integer> roots = new HashMap<>();
   private final Map<String, Integer> families = new HashMap<>();
@@ -33,6 +35,7 @@ final class Candidates {
     this.catalogue = catalogue;
     this.kit = kit;
     this.recency = new Recency(problem, catalogue);
+    this.loads = new Loads(problem, catalogue);
     this.included = List.copyOf(problem.include());
     catalogue.muscles().keySet().forEach(muscle -> muscles.put(muscle, muscles.size()));
   }
@@ -72,8 +75,8 @@ final class Candidates {
         exercise.level() > problem.level(),
         Problem.names(problem.exclude(), exercise),
         Math.max(0, problem.level() - exercise.level()),
-        problem.equipment().isEmpty()
-            || problem.equipment().stream().anyMatch(owned -> isLifted(exercise, owned)),
+        loads.areUsedIn(exercise),
+        lifts(exercise),
         uses(exercise),
         wish < 0 ? 0 : 1L << wish,
         recency.points(exercise),
@@ -93,6 +96,14 @@ final class Candidates {
     return bits;
   }
 
+  private int lifts(Exercise exercise) {
+    int bits = 0;
+    for (MainLift lift : MainLift.values()) {
+      bits |= lift.isDoneBy(exercise, problem) ? 1 << lift.ordinal() : 0;
+    }
+    return bits;
+  }
+
   private static int strained(Exercise exercise) {
     int bits = 0;
     for (Joint joint : Joint.values()) {
@@ -108,7 +119,7 @@ final class Candidates {
     return exercise.secondary().contains(target.muscle()) ? 1 : 0;
   }
 
-  private static boolean isLifted(Exercise exercise, Owned owned) {
+  private static boolean isNeeded(Exercise exercise, Owned owned) {
     return exercise.needs().stream().anyMatch(need -> need.equipment().equals(owned.id()));
   }
 
@@ -118,7 +129,7 @@ final class Candidates {
       Owned owned = problem.equipment().get(i);
       Equipment equipment = catalogue.equipment().get(owned.id());
       boolean used =
-          isLifted(exercise, owned) || equipment.comfortIn().contains(exercise.position());
+          isNeeded(exercise, owned) || equipment.comfortIn().contains(exercise.position());
       bits |= used ? 1L << i : 0;
     }
     return bits;

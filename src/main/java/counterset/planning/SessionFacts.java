@@ -30,6 +30,7 @@ public final class SessionFacts {
   // value.
   private final byte[] kinds;
   private final boolean[][] canTrain;
+  private final int lifts;
 
   /**
    * Compiles a problem.
@@ -55,12 +56,21 @@ public final class SessionFacts {
     this.profiles = candidates.stream().map(Candidate::exercise).map(opposites::profile).toList();
     this.supersets = supersets;
     this.kinds = new byte[candidates.size() * candidates.size()];
+    this.lifts =
+        candidates.stream()
+            .filter(this::canStand)
+            .mapToInt(Candidate::lifts)
+            .reduce(0, (a, b) -> a | b);
     this.canTrain = new boolean[problem.tracks().size()][problem.targets().size()];
     for (int track = 0; track < canTrain.length; track++) {
       for (int target = 0; target < canTrain[track].length; target++) {
         canTrain[track][target] = isTrainedBySome(track, target);
       }
     }
+  }
+
+  private boolean canStand(Candidate candidate) {
+    return candidate.usable() && (!candidate.unilateral() || perSuperset() == 2);
   }
 
   private boolean isTrainedBySome(int track, int target) {
@@ -108,6 +118,11 @@ public final class SessionFacts {
   /** Whether any exercise that suits a track trains a target first. */
   public boolean canTrain(int track, int target) {
     return canTrain[track][target];
+  }
+
+  /** The kinds of {@link counterset.model.MainLift} that the session can have, as bits. */
+  public int lifts() {
+    return lifts;
   }
 
   /** Seconds by which this many supersets are longer than the cap, at least 0. */

@@ -4,6 +4,7 @@ import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftSc
 import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
+import counterset.model.MainLift;
 import counterset.model.Match;
 import counterset.model.PlanScore;
 import counterset.model.Problem;
@@ -90,6 +91,7 @@ final class Scoring {
     return switch (entry.constraint()) {
       case TARGET_UNCOVERED, UNEVEN_VOLUME ->
           Optional.of(problem.targets().get(entry.detail()).muscle());
+      case MAIN_LIFT_MISSING -> Optional.of(MainLift.values()[entry.detail()].id());
       case EQUIPMENT_UNUSED -> Optional.of(problem.equipment().get(entry.detail()).id());
       case INCLUDE_MISSING -> Optional.of(new ArrayList<>(problem.include()).get(entry.detail()));
       case TRACK_REPEATED, MODIFICATION_AWKWARD ->

@@ -67,7 +67,7 @@ final class AskFixture {
   }
 
   private static Equipment equipment(String id, EquipmentKind kind, String... names) {
-    return new Equipment(id, name(id), kind, 0, 0, Set.of(), List.of(names));
+    return new Equipment(id, name(id), kind, 0, 0, false, Set.of(), List.of(names));
   }
 
   private static List<Limitation> limitations() {

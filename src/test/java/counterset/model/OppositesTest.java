@@ -77,6 +77,16 @@ class OppositesTest {
   }
 
   @Test
+  void twoPullsOrTwoPushesOpposeEachOtherInNothing() {
+    Exercise uprightRow = move("upright-row", "pull", "chest");
+    assertKind(MIXED, row, uprightRow);
+    assertKind(MIXED, push, move("dip", "push", "triceps"));
+    assertKind(MIXED, push, move("push-back", "push", "upper-back"));
+    assertKind(AGONIST_ANTAGONIST, push, move("face-pull", "pull", "upper-back"));
+    assertKind(OPPOSITE_REGION, uprightRow, move("leg-pull", "pull", "hamstrings"));
+  }
+
+  @Test
   void upperWithLowerAndFrontWithBack() {
     assertKind(OPPOSITE_REGION, push, squat);
     assertKind(OPPOSITE_REGION, row, curl);

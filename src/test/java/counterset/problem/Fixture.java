@@ -33,8 +33,9 @@ final class Fixture {
               muscle("shins", Region.LOWER, false),
               muscle("chest", Region.UPPER, true)),
           List.of(
-              new Equipment("dumbbell", "Dumbbell", EquipmentKind.HELD, 3, 2, Set.of(), List.of()),
-              new Equipment("mat", "Mat", EquipmentKind.PLACED, 5, 3, Set.of(), List.of())),
+              new Equipment(
+                  "dumbbell", "Dumbbell", EquipmentKind.HELD, 3, 2, false, Set.of(), List.of()),
+              new Equipment("mat", "Mat", EquipmentKind.PLACED, 5, 3, true, Set.of(), List.of())),
           List.of(limitation("sore-knees"), limitation("sore-wrists")),
           List.of(
               exercise(

@@ -65,6 +65,9 @@ final class SessionModel {
     }
     this.work = new Work(model, choices.all(), sequence.layers());
     charge(catalogue, weights);
+    Rules rules = new Rules(problem, catalogue);
+    new MainLifts(model, problem, objective)
+        .charge(rules.range().stream().filter(rules::allow).toList(), work);
     if (isBroken(session)) {
       model.addBoolOr(new BoolVar[0]);
     }

@@ -2,6 +2,7 @@ package counterset.referee;
 
 import counterset.model.Catalogue;
 import counterset.model.Done;
+import counterset.model.Equipment;
 import counterset.model.Exercise;
 import counterset.model.Need;
 import counterset.model.Owned;
@@ -10,6 +11,7 @@ import counterset.planning.constraints.SessionConstraint;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /** What an exercise is worth by itself, wherever it stands. */
@@ -38,7 +40,7 @@ final class Tastes {
     if (Problem.names(problem.dislikes(), exercise)) {
       points -= weights.of(SessionConstraint.DISLIKES);
     }
-    if (!problem.equipment().isEmpty() && !isLoaded(exercise)) {
+    if (!isLoaded(exercise)) {
       points -= (long) positions(exercise) * weights.of(SessionConstraint.UNLOADED);
     }
     return points;
@@ -48,10 +50,21 @@ final class Tastes {
     return exercise.isUnilateral() ? 2 : 1;
   }
 
+  /** What carries the client counts only if there is nothing to lift, a mere comfort never. */
   private boolean isLoaded(Exercise exercise) {
-    return exercise.needs().stream()
-        .map(Need::equipment)
-        .anyMatch(id -> problem.equipment().stream().map(Owned::id).anyMatch(id::equals));
+    boolean lifts = problem.equipment().stream().anyMatch(owned -> !of(owned).support());
+    List<String> loads =
+        problem.equipment().stream()
+            .filter(owned -> of(owned).comfortIn().isEmpty() || !of(owned).support())
+            .filter(owned -> of(owned).support() != lifts)
+            .map(Owned::id)
+            .toList();
+    return loads.isEmpty()
+        || exercise.needs().stream().map(Need::equipment).anyMatch(loads::contains);
+  }
+
+  private Equipment of(Owned owned) {
+    return catalogue.equipment().get(owned.id());
   }
 
   /** 20 for yesterday or today, falling linearly to 0 at 14 days, rounded half up. */

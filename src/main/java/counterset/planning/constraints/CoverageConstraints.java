@@ -8,13 +8,16 @@ import ai.timefold.solver.core.api.score.stream.ConstraintFactory;
 import ai.timefold.solver.core.api.score.stream.Joiners;
 import ai.timefold.solver.core.api.score.stream.uni.UniConstraintStream;
 import counterset.model.Exercise;
+import counterset.model.MainLift;
 import counterset.model.Owned;
 import counterset.model.Target;
+import counterset.planning.Candidate;
 import counterset.planning.Place;
 import counterset.planning.SessionFacts;
 import counterset.planning.Shares;
 import counterset.planning.constraints.TrackLine.Shortage;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What the session exists for: targets, filled supersets, equipment put to use. */
 final class CoverageConstraints {
@@ -55,6 +58,33 @@ final class CoverageConstraints {
   static Constraint unevenVolume(ConstraintFactory factory) {
     return UNEVEN_VOLUME.penalize(
         work(factory).flattenLast(Work::volumes).filter(volume -> volume.away() > 0), Volume::away);
+  }
+
+  /** Every main lift for a target that the client can do is there; a unit is a main lift. */
+  static Constraint mainLiftMissing(ConstraintFactory factory) {
+    return MAIN_LIFT_MISSING.penalize(
+        factory
+            .forEach(SessionFacts.class)
+            .flattenLast(CoverageConstraints::possibleLifts)
+            .join(SessionFacts.class)
+            .ifNotExists(
+                Place.class,
+                Joiners.filtering(
+                    (lift, facts, place) ->
+                        lift.isDoneBy(place.getCandidate().exercise(), facts.problem()))),
+        (lift, facts) -> 1);
+  }
+
+  private static List<MainLift> possibleLifts(SessionFacts facts) {
+    List<Exercise> possible =
+        facts.candidates().stream()
+            .filter(Candidate::usable)
+            .map(Candidate::exercise)
+            .filter(exercise -> facts.perSuperset() == 2 || !exercise.isUnilateral())
+            .toList();
+    return Stream.of(MainLift.values())
+        .filter(lift -> possible.stream().anyMatch(e -> lift.isDoneBy(e, facts.problem())))
+        .toList();
   }
 
   /** Every superset that the clock has room for is filled. */

@@ -128,6 +128,12 @@ public enum SessionConstraint implements Identified {
       2,
       "Every target gets its share of the sets.",
       "per set squared away from the share, rounded"),
+  MAIN_LIFT_MISSING(
+      "mainLiftMissing",
+      Level.SOFT,
+      12,
+      "Every main lift for a target is there: for knee and hip, a push, a pull.",
+      "per main lift, of moderate intensity at least, that is possible and missing"),
   LIGHT_BEFORE_HEAVY(
       "lightBeforeHeavy",
       Level.SOFT,
@@ -151,7 +157,7 @@ public enum SessionConstraint implements Identified {
       Level.SOFT,
       8,
       "The client's equipment is lifted, not left lying.",
-      "per position without it"),
+      "per position without it; a chair or mat is no load"),
   TOO_EASY("tooEasy", Level.SOFT, 3, "The work matches the client's level.", "per step below it"),
   TOO_LIGHT(
       "tooLight",

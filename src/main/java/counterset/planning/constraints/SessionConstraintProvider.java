@@ -31,6 +31,7 @@ public final class SessionConstraintProvider implements ConstraintProvider {
       PairingConstraints.opposingPair(factory),
       PairingConstraints.sameMuscleInARow(factory),
       CoverageConstraints.unevenVolume(factory),
+      CoverageConstraints.mainLiftMissing(factory),
       TasteConstraints.lightBeforeHeavy(factory),
       TasteConstraints.familyAgain(factory),
       PairingConstraints.jointAgain(factory),

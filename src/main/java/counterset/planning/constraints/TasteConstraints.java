@@ -5,10 +5,17 @@ import static counterset.planning.constraints.SessionConstraint.*;
 import ai.timefold.solver.core.api.score.stream.Constraint;
 import ai.timefold.solver.core.api.score.stream.ConstraintCollectors;
 import ai.timefold.solver.core.api.score.stream.ConstraintFactory;
+import counterset.model.Equipment;
 import counterset.model.Exercise;
+import counterset.model.Need;
+import counterset.model.Owned;
 import counterset.model.Problem;
 import counterset.planning.Place;
 import counterset.planning.SessionFacts;
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** The order of work, how hard it is, and how it suits the client. */
 final class TasteConstraints {
@@ -42,24 +49,39 @@ final class TasteConstraints {
         (a, b) -> 1);
   }
 
-  /** The client's equipment is lifted; a unit is a position without it. */
+  /**
+   * The client's equipment is lifted; a unit is a position without it. What carries the client is
+   * no load, unless there is nothing else; a mere comfort never is.
+   */
   static Constraint unloaded(ConstraintFactory factory) {
     return UNLOADED.penalize(
         factory
             .forEach(Place.class)
             .join(SessionFacts.class)
             .filter(
-                (place, facts) ->
-                    !facts.problem().equipment().isEmpty() && !isLoaded(place, facts.problem())),
+                (place, facts) -> {
+                  Set<String> loads = loads(facts);
+                  return !loads.isEmpty() && Collections.disjoint(loads, needs(place));
+                }),
         (place, facts) -> 1);
   }
 
-  private static boolean isLoaded(Place place, Problem problem) {
-    return place.getCandidate().exercise().needs().stream()
-        .anyMatch(
-            need ->
-                problem.equipment().stream()
-                    .anyMatch(owned -> owned.id().equals(need.equipment())));
+  private static Set<String> loads(SessionFacts facts) {
+    Set<String> loads = new TreeSet<>();
+    Set<String> supports = new TreeSet<>();
+    for (Owned owned : facts.problem().equipment()) {
+      Equipment equipment = facts.catalogue().equipment().get(owned.id());
+      if (!equipment.support()) {
+        loads.add(owned.id());
+      } else if (equipment.comfortIn().isEmpty()) {
+        supports.add(owned.id());
+      }
+    }
+    return loads.isEmpty() ? supports : loads;
+  }
+
+  private static List<String> needs(Place place) {
+    return exercise(place).needs().stream().map(Need::equipment).toList();
   }
 
   /** The work matches the client's level; a unit is a step below it. */

@@ -7,7 +7,7 @@ import counterset.planning.constraints.SessionConstraint;
 
 /**
  * What the exercises of a session are worth together, each counted once: repeats, families, volume
- * by target, wishes, and heavy work before light.
+ * by target, wishes, main lifts, and heavy work before light.
  */
 final class CountScore {
 
@@ -21,7 +21,9 @@ final class CountScore {
   private final int wMissing;
   private final int wUncovered;
   private final int wVolume;
+  private final int wLift;
   private final VolumeTable volumes;
+  private final LiftCount lifts;
   private final int[] rootCount;
   private final int[] familyCount;
   private final int[] halfSets;
@@ -33,6 +35,7 @@ final class CountScore {
   private int stepsNow;
   private int wishesNow;
   private long volumeNow;
+  private int liftsNow;
   private int ownHard;
   private int ownSoft;
   private int hard;
@@ -50,6 +53,8 @@ final class CountScore {
     wMissing = tables.weight(SessionConstraint.INCLUDE_MISSING);
     wUncovered = tables.weight(SessionConstraint.TARGET_UNCOVERED);
     wVolume = tables.weight(SessionConstraint.UNEVEN_VOLUME);
+    wLift = tables.weight(SessionConstraint.MAIN_LIFT_MISSING);
+    lifts = new LiftCount(facts);
     volumes = new VolumeTable(tables.emphasis, tables.emphasisSum);
     rootCount = new int[tables.roots];
     familyCount = new int[tables.families];
@@ -70,7 +75,8 @@ final class CountScore {
     stepsNow = stepsUp();
     wishesNow = wishes();
     volumeNow = volume();
-    set(stepsNow, wishesNow, volumeNow);
+    liftsNow = lifts.missing();
+    set(stepsNow, wishesNow, volumeNow, liftsNow);
   }
 
   /** Works out the session last computed with a change that is already made in the places. */
@@ -100,7 +106,8 @@ final class CountScore {
     set(
         reranked ? stepsUp() : stepsNow,
         others ? wishes() : wishesNow,
-        others ? volume() : volumeNow);
+        others ? volume() : volumeNow,
+        others ? lifts.missing() : liftsNow);
     restore(change, others);
   }
 
@@ -121,10 +128,10 @@ final class CountScore {
     }
   }
 
-  private void set(int steps, int wishes, long volume) {
+  private void set(int steps, int wishes, long volume, int missingLifts) {
     hard = ownHard;
     medium = wishes - (int) (volume >>> 32) * wUncovered;
-    soft = ownSoft - wOrder * steps - wVolume * (int) volume;
+    soft = ownSoft - wOrder * steps - wVolume * (int) volume - wLift * missingLifts;
   }
 
   private int rank(Candidate candidate) {
@@ -155,6 +162,7 @@ final class CountScore {
       return;
     }
     int index = candidate.index();
+    lifts.remove(index);
     ownHard += tables.ownHard[index] + wRepeat * --rootCount[tables.root[index]];
     ownSoft += tables.ownSoft[index] + wFamily * --familyCount[tables.family[index]];
     int[] trained = tables.trained[index];
@@ -169,6 +177,7 @@ final class CountScore {
       return;
     }
     int index = candidate.index();
+    lifts.add(index);
     ownHard -= tables.ownHard[index] + wRepeat * rootCount[tables.root[index]]++;
     ownSoft -= tables.ownSoft[index] + wFamily * familyCount[tables.family[index]]++;
     int[] trained = tables.trained[index];

@@ -39,8 +39,8 @@ public final class Ledger implements ScoreSink {
    * @param amount units of the constraint's weight, at least 1
    * @param first the index of its place, or -1
    * @param second the index of its other place, or -1
-   * @param detail the index of the target, owned item, wish or keep of the problem that it is
-   *     about, or of the candidate that is a modification, or -1
+   * @param detail the index of the target, owned item, wish or keep of the problem or of the main
+   *     lift that it is about, or of the candidate that is a modification, or -1
    * @param track the track whose followers it concerns, or -1 for the session itself
    */
   public record Entry(

@@ -4,6 +4,7 @@ import static counterset.planning.constraints.SessionConstraint.*;
 import static counterset.planning.scoring.ScoreSink.NOWHERE;
 
 import counterset.model.Keep;
+import counterset.model.MainLift;
 import counterset.model.Problem;
 import counterset.model.Target;
 import counterset.planning.Candidate;
@@ -16,6 +17,7 @@ record StraightSession(SessionFacts facts, List<Candidate> work, ScoreSink sink)
 
   void score(Candidate[] places) {
     volume();
+    lifts();
     wishes();
     kept(places);
     if (facts.overrunSeconds() > 0) {
@@ -44,6 +46,15 @@ record StraightSession(SessionFacts facts, List<Candidate> work, ScoreSink sink)
       int away = Shares.squaredDistance(halfSets[i], all, targets.get(i).emphasis(), emphases);
       if (away > 0) {
         sink.match(UNEVEN_VOLUME, away, NOWHERE, NOWHERE, i);
+      }
+    }
+  }
+
+  private void lifts() {
+    int done = work.stream().mapToInt(Candidate::lifts).reduce(0, (a, b) -> a | b);
+    for (MainLift lift : MainLift.values()) {
+      if ((facts.lifts() & ~done & 1 << lift.ordinal()) != 0) {
+        sink.match(MAIN_LIFT_MISSING, 1, NOWHERE, NOWHERE, lift.ordinal());
       }
     }
   }

@@ -64,7 +64,8 @@ class ConstraintCatalogueTest {
           Map.entry("modificationAwkward", 1));
 
   /** Constraints that the design does not list. */
-  private static final Set<String> OUR_OWN = Set.of("includeMissing", "tooLight");
+  private static final Set<String> OUR_OWN =
+      Set.of("includeMissing", "tooLight", "mainLiftMissing");
 
   /** Constraints of the design that belong to tracks, which need not exist yet. */
   private static final Set<String> OF_TRACKS =

@@ -13,8 +13,10 @@ import counterset.fixture.Problems;
 import counterset.fixture.SessionBuilder;
 import counterset.fixture.Trade;
 import counterset.model.Exercise;
+import counterset.model.Joint;
 import counterset.model.Owned;
 import counterset.model.Position;
+import counterset.model.Sides;
 import counterset.model.Target;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
@@ -102,6 +104,99 @@ class CoverageConstraintsTest {
     costs(SUPERSET_EMPTY, 1, session().superset(quads, hams).superset());
     costs(SUPERSET_EMPTY, 3, session().superset(null, hams).superset().superset(chest));
     costs(SUPERSET_EMPTY, 1, session().asked(p -> p.clock(clock(3, 1))).superset(quads, hams));
+  }
+
+  private static Exercise lift(String id, String pattern, int intensity, String... primary) {
+    return exercise(id).withPattern(pattern).withIntensity(intensity).withPrimary(primary).build();
+  }
+
+  private SessionBuilder training(String... muscles) {
+    Target[] targets =
+        Arrays.stream(muscles).map(muscle -> new Target(muscle, 1, 0)).toArray(Target[]::new);
+    return session().asked(p -> p.targets(targets));
+  }
+
+  @Test
+  void mainLiftMissingCountsKindsOfHeavyWorkLeftOut() {
+    Exercise squat = lift("squat", "squat", 2, "quadriceps");
+    Exercise lunge = lift("lunge", "lunge", 3, "quadriceps");
+    Exercise hinge = lift("hinge", "hinge", 2, "hamstrings");
+    Exercise push = lift("push", "push", 2, "chest");
+    Exercise pull = lift("pull", "pull", 2, "upper-back");
+    SessionBuilder all =
+        training("quadriceps", "hamstrings", "chest", "upper-back").candidates(lunge, hinge, pull);
+    silent(MAIN_LIFT_MISSING, all.superset(squat, hinge).superset(push, pull));
+    costs(
+        MAIN_LIFT_MISSING,
+        1,
+        training("quadriceps", "hamstrings").candidates(hinge).superset(squat, lunge));
+    costs(
+        MAIN_LIFT_MISSING,
+        2,
+        training("chest", "upper-back").candidates(push, pull).superset(squat, hinge));
+    costs(MAIN_LIFT_MISSING, 1, training("quadriceps").candidates(squat).superset());
+  }
+
+  @Test
+  void mainLiftMissingAsksForModerateIntensityThePatternAndATarget() {
+    Exercise squat = lift("squat", "squat", 2, "quadriceps");
+    Exercise lightSquat = lift("light-squat", "squat", 1, "quadriceps");
+    Exercise extension = lift("extension", "knee-extension", 3, "quadriceps");
+    Exercise bridge = lift("bridge", "bridge", 2, "gluteus-maximus");
+    costs(
+        MAIN_LIFT_MISSING,
+        1,
+        training("quadriceps").candidates(squat).superset(lightSquat, extension));
+    costs(
+        MAIN_LIFT_MISSING,
+        1,
+        training("hamstrings")
+            .candidates(lift("hinge", "hinge", 3, "hamstrings"))
+            .superset(bridge, squat));
+    silent(MAIN_LIFT_MISSING, training("gluteus-maximus").superset(bridge, squat));
+    Exercise lunge =
+        exercise("lunge").withPattern("lunge").withSides(Sides.UNILATERAL).withIntensity(3).build();
+    silent(MAIN_LIFT_MISSING, training("quadriceps").candidates(squat).bothSides(lunge));
+  }
+
+  @Test
+  void mainLiftMissingAsksForNothingThatTheClientCannotDo() {
+    Exercise extension = lift("extension", "knee-extension", 2, "quadriceps");
+    SessionBuilder nothing = training("quadriceps").superset(extension);
+    silent(MAIN_LIFT_MISSING, nothing);
+    Exercise loaded = exercise("loaded").withPattern("squat").withNeed(Trade.DUMBBELL, 1).build();
+    silent(MAIN_LIFT_MISSING, training("quadriceps").candidates(loaded).superset(extension));
+    costs(
+        MAIN_LIFT_MISSING,
+        1,
+        training("quadriceps")
+            .asked(p -> p.owning(Problems.two(Trade.DUMBBELL)))
+            .candidates(loaded)
+            .superset(extension));
+    Exercise skilled = exercise("skilled").withPattern("squat").withLevel(3).build();
+    silent(MAIN_LIFT_MISSING, training("quadriceps").candidates(skilled).superset(extension));
+    Exercise squat = lift("squat", "squat", 2, "quadriceps");
+    silent(
+        MAIN_LIFT_MISSING,
+        training("quadriceps")
+            .asked(p -> p.excluding("squat"))
+            .candidates(squat)
+            .superset(extension));
+    Exercise deep = exercise("deep").withPattern("squat").withDemand(Joint.KNEE, 3).build();
+    silent(
+        MAIN_LIFT_MISSING,
+        training("quadriceps")
+            .asked(p -> p.limited("sore-knees"))
+            .candidates(deep)
+            .superset(extension));
+    Exercise lunge = exercise("lunge").withPattern("lunge").withSides(Sides.UNILATERAL).build();
+    silent(
+        MAIN_LIFT_MISSING,
+        training("quadriceps")
+            .asked(p -> p.clock(clock(3, 1)))
+            .candidates(lunge)
+            .superset(extension));
+    silent(MAIN_LIFT_MISSING, training("calves").candidates(squat).superset(extension));
   }
 
   private SessionBuilder owning(String... equipment) {

@@ -14,9 +14,11 @@ import counterset.fixture.SessionBuilder;
 import counterset.fixture.Trade;
 import counterset.model.Done;
 import counterset.model.Exercise;
+import counterset.model.Owned;
 import counterset.model.Sides;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,15 +66,35 @@ class TasteConstraintsTest {
     Exercise dumbbells = exercise("dumbbells").withNeed(Trade.DUMBBELL, 2).build();
     Exercise chair = exercise("chair").withNeed(Trade.CHAIR, 1).build();
     silent(UNLOADED, session().superset(a, b));
-    silent(UNLOADED, owning().superset(dumbbells));
-    costs(UNLOADED, 1, owning().superset(dumbbells, a));
-    costs(UNLOADED, 2, owning().superset(chair, a));
-    costs(UNLOADED, 2, owning().bothSides(side));
-    silent(UNLOADED, owning().superset());
+    silent(UNLOADED, owning(Trade.DUMBBELL).superset(dumbbells));
+    costs(UNLOADED, 1, owning(Trade.DUMBBELL).superset(dumbbells, a));
+    costs(UNLOADED, 2, owning(Trade.DUMBBELL).superset(chair, a));
+    costs(UNLOADED, 2, owning(Trade.DUMBBELL).bothSides(side));
+    silent(UNLOADED, owning(Trade.DUMBBELL).superset());
   }
 
-  private static SessionBuilder owning() {
-    return session().asked(p -> p.owning(Problems.two(Trade.DUMBBELL)));
+  @Test
+  void unloadedTakesWhatCarriesTheClientForNoLoad() {
+    Exercise chair = exercise("chair").withNeed(Trade.CHAIR, 1).build();
+    Exercise mat = exercise("mat").withNeed(Trade.MAT, 1).build();
+    Exercise both = exercise("both").withNeed(Trade.CHAIR, 1).withNeed(Trade.DUMBBELL, 1).build();
+    costs(UNLOADED, 1, owning(Trade.CHAIR, Trade.DUMBBELL).superset(both, chair));
+    costs(UNLOADED, 2, owning(Trade.DUMBBELL, Trade.MAT, Trade.CHAIR).superset(mat, chair));
+  }
+
+  @Test
+  void unloadedTakesAChairForALoadIfThereIsNothingToLift() {
+    Exercise chair = exercise("chair").withNeed(Trade.CHAIR, 1).build();
+    Exercise mat = exercise("mat").withNeed(Trade.MAT, 1).build();
+    silent(UNLOADED, owning(Trade.CHAIR).superset(chair));
+    costs(UNLOADED, 1, owning(Trade.CHAIR).superset(chair, a));
+    costs(UNLOADED, 1, owning(Trade.CHAIR, Trade.MAT).superset(chair, mat));
+    silent(UNLOADED, owning(Trade.MAT).superset(mat, a).superset(chair, b));
+  }
+
+  private static SessionBuilder owning(String... equipment) {
+    return session()
+        .asked(p -> p.owning(Stream.of(equipment).map(Problems::two).toArray(Owned[]::new)));
   }
 
   @Test
