@@ -14,6 +14,10 @@ final class Relaxation {
   private final Network network;
   private Paths paths;
   private Diagram diagram;
+
+  /** Whether a diagram was tried and had too many arcs; trying again has never been worth it. */
+  private boolean tooLarge;
+
   private final List<Term> terms;
   private final int[] first;
   private final int[] ownOnce;
@@ -61,9 +65,10 @@ final class Relaxation {
   void refine(double[] multipliers, long least) {
     price(multipliers);
     long copies = copies(new double[y.length]);
-    if (diagram == null) {
+    if (diagram == null && !tooLarge) {
       paths.longest(prices);
       diagram = Refinement.first(network, paths, prices, least - copies);
+      tooLarge = diagram == null;
     }
     if (diagram == null) {
       paths = memory.grow(paths, network);
