@@ -45,7 +45,8 @@ final class Descent {
     int patience = PATIENCE;
     for (int step = 0; step < steps && limit >= target + scale; step++) {
       if (step >= ALONE && (step - ALONE) % TOGETHER == 0) {
-        relaxation.remember();
+        relaxation.project(best);
+        relaxation.refine(best, target + scale);
         length = Math.max(length, AGAIN);
       }
       relaxation.project(now);

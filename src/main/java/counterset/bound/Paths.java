@@ -12,7 +12,7 @@ import java.util.Arrays;
  * lightest so far costs the steps between them, which is at most what the pairs of the session
  * cost.
  */
-final class Paths {
+final class Paths implements Longest {
 
   static final int LEVELS = 3;
 
@@ -20,17 +20,17 @@ final class Paths {
   private static final int UNREACHED = NEVER / 2;
 
   private final Network network;
-  private final int[] meets;
-  private final int modes;
+  final int[] meets;
+  final int modes;
   private final int nodes;
   private final int classes;
   private final int last;
 
   /** By superset; the states before it. */
-  private final int[][][] before;
+  final int[][][] before;
 
   /** By superset, place in it, class, level and node. */
-  private final int[][][][][] inside;
+  final int[][][][][] inside;
 
   private final int[] fromFloor;
   private final int[] fromStanding;
@@ -59,8 +59,8 @@ final class Paths {
     fromStanding = new int[nodes];
   }
 
-  /** The scaled points of the longest path; below {@code NEVER / 2} if there is none. */
-  int longest(Prices prices) {
+  @Override
+  public int longest(Prices prices) {
     fill(before[0]);
     before[0][LEVELS - 1][0] = 0;
     for (int superset = 0; superset < network.supersets; superset++) {
@@ -202,8 +202,8 @@ final class Paths {
     }
   }
 
-  /** What the longest path last found consists of. */
-  Tour tour(Prices prices) {
+  @Override
+  public Tour tour(Prices prices) {
     return new Trace(network, meets, prices, before, inside).tour();
   }
 }

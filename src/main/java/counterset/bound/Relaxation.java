@@ -10,8 +10,14 @@ import java.util.List;
 /** The relaxed problem: a limit for any multipliers, and how it changes with them. */
 final class Relaxation {
 
+  private static final int ORDER = Integer.getInteger("order", 200_000);
   private final Network network;
   private Paths paths;
+  private Diagram diagram;
+
+  /** Whether a diagram was tried and had too many arcs; trying again has never been worth it. */
+  private boolean tooLarge;
+
   private final List<Term> terms;
   private final int[] first;
   private final int[] ownOnce;
@@ -20,6 +26,7 @@ final class Relaxation {
   private final int[] y;
   private final int scale;
   private final Memory memory;
+  private final Refinement refinement;
 
   Relaxation(
       SessionFacts facts, Network network, List<Term> terms, Memory memory, Weights weights) {
@@ -35,6 +42,9 @@ final class Relaxation {
     y = new int[first[terms.size()]];
     List<Candidate> all = facts.candidates();
     prices = new Prices(all.size());
+    int order = scale * weights.of(LIGHT_BEFORE_HEAVY);
+    int[] intensity = all.stream().mapToInt(Candidate::intensity).toArray();
+    refinement = new Refinement(memory, intensity, order);
     ownOnce = all.stream().mapToInt(c -> scale * once(c, weights)).toArray();
     ownPlace = all.stream().mapToInt(c -> c.loaded() ? 0 : -scale * weights.of(UNLOADED)).toArray();
   }
@@ -46,10 +56,24 @@ final class Relaxation {
         - candidate.recentPoints() * weights.of(USED_RECENTLY);
   }
 
-  /** Makes paths remember one more wish, if there is one and it is not too much work. */
-  void remember() {
-    if (memory.grow(network)) {
-      paths = new Paths(network, memory.meets(network), memory.size());
+  /**
+   * Leaves out what no session of so many points uses, and makes paths remember more.
+   *
+   * @param multipliers unscaled and projected
+   * @param least scaled points of a session that matters
+   */
+  void refine(double[] multipliers, long least) {
+    price(multipliers);
+    long copies = copies(new double[y.length]);
+    if (diagram == null && !tooLarge) {
+      paths.longest(prices);
+      diagram = Refinement.first(network, paths, prices, least - copies);
+      tooLarge = diagram == null;
+    }
+    if (diagram == null) {
+      paths = memory.grow(paths, network);
+    } else {
+      diagram = refinement.of(diagram, prices, least - copies);
     }
   }
 
@@ -73,27 +97,39 @@ final class Relaxation {
    * @return scaled points; below {@code Arrays.NEVER / 2} if no session keeps the rules
    */
   long limit(double[] multipliers, double[] slope) {
+    price(multipliers);
+    long copies = copies(slope);
+    Longest longest = diagram == null ? paths : diagram;
+    int path = longest.longest(prices);
+    if (path <= Arcs.NEVER / 2) {
+      return Arcs.NEVER;
+    }
+    Tour tour = longest.tour(prices);
+    memory.see(tour);
+    for (int i = 0; i < terms.size(); i++) {
+      terms.get(i).slope(tour, first[i], slope);
+    }
+    return path + copies;
+  }
+
+  private void price(double[] multipliers) {
     for (int i = 0; i < y.length; i++) {
       y[i] = (int) (multipliers[i] * scale);
     }
     prices.clear();
     System.arraycopy(ownOnce, 0, prices.once, 0, ownOnce.length);
     System.arraycopy(ownPlace, 0, prices.place, 0, ownPlace.length);
+    for (int i = 0; i < terms.size(); i++) {
+      terms.get(i).price(y, first[i], prices);
+    }
+  }
+
+  private long copies(double[] slope) {
     Arrays.fill(slope, 0);
     long copies = 0;
     for (int i = 0; i < terms.size(); i++) {
-      terms.get(i).price(y, first[i], prices);
       copies += terms.get(i).copy(y, first[i], slope);
     }
-    int path = paths.longest(prices);
-    if (path <= Arcs.NEVER / 2) {
-      return Arcs.NEVER;
-    }
-    Tour tour = paths.tour(prices);
-    memory.see(tour);
-    for (int i = 0; i < terms.size(); i++) {
-      terms.get(i).slope(tour, first[i], slope);
-    }
-    return path + copies;
+    return copies;
   }
 }

@@ -93,7 +93,8 @@ public final class ScoreBound {
     Network network = new Network(facts, usable, weights, scale, holes);
     Terms all = new Terms(facts, weights, scale);
     Wishes wishes = all.wishes(budget, holes);
-    Memory memory = new Memory(wishes, facts.candidates().size());
+    boolean once = weights.matters(EXERCISE_REPEATED);
+    Memory memory = new Memory(wishes, facts.candidates(), once);
     List<Term> terms = all.of(wishes);
     Relaxation relaxation = new Relaxation(facts, network, terms, memory, weights);
     long limit = new Descent(relaxation, scale).run(steps, (long) soft * scale);

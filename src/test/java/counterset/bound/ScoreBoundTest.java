@@ -43,6 +43,8 @@ class ScoreBoundTest {
           Map<String, Integer> weights = tiny.facts().problem().weights();
           if (limit.isPresent()) {
             assertThat(limit.getAsInt()).as(what + weights).isGreaterThanOrEqualTo(best);
+            OptionalInt tight = bound.upperLimit(medium, best - 1);
+            assertThat(tight.getAsInt()).as("tight " + what + weights).isGreaterThanOrEqualTo(best);
             solved++;
             exact += limit.getAsInt() == best ? 1 : 0;
           }
@@ -51,6 +53,28 @@ class ScoreBoundTest {
     }
     assertThat(solved).as("limits held against an optimum").isGreaterThan(TINY);
     assertThat(exact).as("limits that are the optimum").isGreaterThan(TINY / 10);
+  }
+
+  /** Medium 0 means that each wish must be met: then paths have most to remember. */
+  @Test
+  void noSessionThatMeetsSeveralWishesIsAboveTheLimit() {
+    int solved = 0;
+    for (long seed = 1; seed <= TINY; seed++) {
+      TinyProblem tiny = TinyProblem.wishing(catalogue, seed);
+      Integer best = tiny.best().get(0);
+      for (int below : new int[] {1, 5, FAR_BELOW}) {
+        OptionalInt limit =
+            best == null
+                ? OptionalInt.empty()
+                : new ScoreBound(tiny.facts()).upperLimit(0, best - below);
+        if (limit.isPresent()) {
+          String what = "seed " + seed + ", plan " + below + " below the best";
+          assertThat(limit.getAsInt()).as(what).isGreaterThanOrEqualTo(best);
+          solved++;
+        }
+      }
+    }
+    assertThat(solved).as("limits held against an optimum").isGreaterThan(TINY / 4);
   }
 
   @Test

@@ -35,13 +35,22 @@ record TinyProblem(SessionFacts facts, Map<Integer, Integer> best) {
 
   /** The problem of a seed. */
   static TinyProblem of(Catalogue catalogue, long seed) {
+    return of(catalogue, seed, false);
+  }
+
+  /** One of which every target must get a set. */
+  static TinyProblem wishing(Catalogue catalogue, long seed) {
+    return of(catalogue, seed, true);
+  }
+
+  private static TinyProblem of(Catalogue catalogue, long seed, boolean wishing) {
     Random random = new Random(seed);
     Problems all = new RandomSessions(catalogue, seed).problem();
     Problem drawn = all.problem();
     Intervals clock = drawn.clock();
     int perSuperset = clock.perSuperset();
     int supersets = perSuperset == 1 ? 2 + random.nextInt(3) : 1 + random.nextInt(2);
-    Problems problems = all.targets(targets(drawn, random)).weighing(weights(random));
+    Problems problems = all.targets(targets(drawn, random, wishing)).weighing(weights(random));
     if (random.nextInt(3) > 0) {
       problems = problems.keeping();
     }
@@ -70,11 +79,15 @@ record TinyProblem(SessionFacts facts, Map<Integer, Integer> best) {
     return new TinyProblem(facts, new Enumeration(facts).best());
   }
 
-  private static Target[] targets(Problem problem, Random random) {
+  private static Target[] targets(Problem problem, Random random, boolean wishing) {
     return problem.targets().stream()
+        .limit(wishing ? 3 : Integer.MAX_VALUE)
         .map(
             target ->
-                new Target(target.muscle(), 1 + random.nextInt(3), random.nextInt(10) == 0 ? 1 : 0))
+                new Target(
+                    target.muscle(),
+                    1 + random.nextInt(3),
+                    random.nextInt(10) == 0 || wishing ? 1 : 0))
         .toArray(Target[]::new);
   }
 
