@@ -4,6 +4,8 @@ import com.google.ortools.Loader;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Problem;
@@ -24,6 +26,9 @@ public final class Referee {
   static {
     Loader.loadNativeLibraries();
   }
+
+  /** More than the soft points of any session. */
+  private static final long MEDIUM = 100_000;
 
   private final Catalogue catalogue;
 
@@ -49,7 +54,9 @@ public final class Referee {
   public Verdict judge(
       Problem problem, List<Exercise> exercises, List<List<Exercise>> hint, Limits limits) {
     SessionModel model = new SessionModel(problem, catalogue, exercises, null);
-    model.hint(hint);
+    if (!hint.isEmpty()) {
+      model.hint(hint);
+    }
     Verdict verdict = judge(model, limits);
     if (verdict.status() != Status.FOUND) {
       return verdict;
@@ -75,6 +82,78 @@ public final class Referee {
     List<Exercise> exercises =
         places.stream().flatMap(List::stream).filter(Objects::nonNull).distinct().toList();
     return judge(new SessionModel(problem, catalogue, exercises, places), new Limits(60, 1, true));
+  }
+
+  /**
+   * Looks for a good session in one pass, in which a medium point is worth more than all soft ones.
+   * Proves nothing that a verdict could tell.
+   *
+   * @param known a session to begin with, by superset and position; empty if there is none
+   */
+  Verdict attempt(
+      Problem problem, List<Exercise> exercises, List<List<Exercise>> known, Limits limits) {
+    SessionModel model = new SessionModel(problem, catalogue, exercises, null);
+    model.hint(known);
+    LinearExprBuilder both = LinearExpr.newBuilder();
+    both.addTerm(model.medium(), MEDIUM);
+    both.add(model.soft());
+    model.cp().maximize(both.build());
+    CpSolver solver = hasty(limits);
+    CpSolverStatus status = solver.solve(model.cp());
+    return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE
+        ? found(problem, model, solver)
+        : Verdict.without(Status.UNKNOWN, model.size());
+  }
+
+  /**
+   * Bounds the soft points of the sessions that have at least the medium points of a known one, and
+   * looks for a better one. One pass over a model that may be large.
+   *
+   * @param known a session that breaks no rule
+   * @param untilNanos when to end, by {@link System#nanoTime}; the search has a second at least
+   */
+  Verdict bound(
+      Problem problem, List<Exercise> exercises, Verdict known, int workers, long untilNanos) {
+    SessionModel model = new SessionModel(problem, catalogue, exercises, null);
+    model.hint(known.places());
+    model.cp().addGreaterOrEqual(model.medium(), known.medium());
+    model.cp().maximize(model.soft());
+    double seconds = Math.max(1, (untilNanos - System.nanoTime()) / 1e9);
+    CpSolver solver = hasty(new Limits(seconds, workers, false));
+    CpSolverStatus status = solver.solve(model.cp());
+    Verdict best = known;
+    if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {
+      Verdict other = found(problem, model, solver);
+      best = other.isBetterThan(known) ? other : known;
+    }
+    return new Verdict(
+        status == CpSolverStatus.OPTIMAL && best.medium() == 0 ? Status.PROVEN : Status.FOUND,
+        best.medium(),
+        0,
+        best.soft(),
+        (long) Math.floor(solver.bestObjectiveBound() + 1e-6),
+        best.places(),
+        model.size());
+  }
+
+  /** What a solver holds, with its exact points: it may have charged too much. */
+  private Verdict found(Problem problem, SessionModel model, CpSolver solver) {
+    Verdict exact = score(problem, model.places(decision -> solver.booleanValue(decision) ? 1 : 0));
+    return new Verdict(
+        Status.FOUND, exact.medium(), 0, exact.soft(), 0, exact.places(), model.size());
+  }
+
+  /** For large models, whose presolve and full relaxation would take all the time that there is. */
+  private static CpSolver hasty(Limits limits) {
+    CpSolver solver = solver(limits);
+    solver
+        .getParameters()
+        .setLinearizationLevel(1)
+        .setMaxPresolveIterations(1)
+        .setFindBigLinearOverlap(false)
+        .setMergeAtMostOneWorkLimit(0)
+        .setSymmetryLevel(0);
+    return solver;
   }
 
   private static Verdict judge(SessionModel model, Limits limits) {

@@ -50,6 +50,11 @@ public record Verdict(
     return new Verdict(status, 0, 0, 0, 0, List.of(), size);
   }
 
+  /** Whether its session has more points, medium ones first. */
+  boolean isBetterThan(Verdict other) {
+    return medium > other.medium || medium == other.medium && soft > other.soft;
+  }
+
   /** The session, without a warm-up and cool-down; a superset with a hole closes up. */
   public Session session() {
     List<Superset> supersets = new ArrayList<>();
