@@ -58,7 +58,7 @@ final class QualityBench {
 
     /** The lowest of the bounds that apply; empty if none does. */
     OptionalInt bound() {
-      boolean applies = judged.bounded() && referee().medium() == standard.medium();
+      boolean applies = judged.isBounded() && referee().medium() == standard.medium();
       if (!applies) {
         return limit;
       }
@@ -143,7 +143,7 @@ final class QualityBench {
         Words.number(line.seconds()),
         line.thorough().toString(),
         found ? line.referee() + proven : "none found",
-        line.judged().bounded() ? String.valueOf(line.judged().verdict().softBound()) : "none",
+        line.judged().isBounded() ? String.valueOf(line.judged().verdict().softBound()) : "none",
         Words.number(line.judged().seconds()),
         Words.share(line.timeShare()),
         line.limit().isPresent() ? String.valueOf(line.limit().getAsInt()) : "none",

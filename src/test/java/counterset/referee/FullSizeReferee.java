@@ -35,15 +35,18 @@ public final class FullSizeReferee {
   /**
    * What the referee says of one problem, without a hint from the program.
    *
-   * @param verdict its bounds mean something only if {@code bounded}
-   * @param bounded whether the whole model was looked at
    * @param seconds that this took, models and all
    */
-  public record Judged(Verdict verdict, boolean bounded, double seconds) {
+  public record Judged(Verdict verdict, double seconds) {
 
     /** Whether there is a session to compare with. */
     public boolean hasSession() {
       return verdict.status() == Status.FOUND || verdict.status() == Status.PROVEN;
+    }
+
+    /** Whether there is a bound, for sessions with as many medium points. */
+    public boolean isBounded() {
+      return hasSession() && verdict.softBound() != Verdict.UNBOUNDED;
     }
   }
 
@@ -62,13 +65,11 @@ public final class FullSizeReferee {
     Verdict verdict =
         found.orElseGet(
             () -> Verdict.without(Status.UNKNOWN, new Verdict.Size(exercises.size(), 0, 0, 0)));
-    boolean bounded =
-        found.isPresent()
-            && ways(problem, exercises.stream().filter(rules::allow).count()) <= LARGEST;
-    if (bounded) {
+    long allowed = exercises.stream().filter(rules::allow).count();
+    if (found.isPresent() && ways(problem, allowed) <= LARGEST) {
       verdict = referee.bound(problem, exercises, verdict, WORKERS, start + nanos(seconds));
     }
-    return new Judged(verdict, bounded, (System.nanoTime() - start) / 1e9);
+    return new Judged(verdict, (System.nanoTime() - start) / 1e9);
   }
 
   private static double ways(Problem problem, long exercises) {

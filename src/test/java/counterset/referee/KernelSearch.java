@@ -53,9 +53,12 @@ final class KernelSearch {
 
   /** The best session found; empty if there was none in time. */
   Optional<Verdict> run(long untilNanos) {
+    // If the kernel holds them all, every sweep is the same, and the whole model is as good.
+    boolean whole = exercises.size() <= kernelSize();
     int idle = 0;
-    while (idle < SWEEPS_WITHOUT_GAIN && left(untilNanos) > 0) {
-      idle = sweep(untilNanos) || best.isEmpty() ? 0 : idle + 1;
+    while (idle < SWEEPS_WITHOUT_GAIN && left(untilNanos) > 0 && !(whole && best.isPresent())) {
+      boolean gained = sweep(untilNanos);
+      idle = gained || best.isEmpty() ? 0 : idle + 1;
     }
     return best;
   }
@@ -94,8 +97,8 @@ final class KernelSearch {
     Verdict found =
         referee.attempt(problem, inOrder, best.map(Verdict::places).orElse(List.of()), limits);
     boolean better = found.status() == Status.FOUND && best.map(found::isBetterThan).orElse(true);
-    if (best.isEmpty()) {
-      pass *= 2; // This machine, or this problem, needs longer.
+    if (found.status() == Status.UNKNOWN) {
+      pass *= 2; // This problem, or this machine, needs longer.
     }
     if (better) {
       best = Optional.of(found);

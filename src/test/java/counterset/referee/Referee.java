@@ -131,7 +131,7 @@ public final class Referee {
         best.medium(),
         0,
         best.soft(),
-        (long) Math.floor(solver.bestObjectiveBound() + 1e-6),
+        bound(solver, status),
         best.places(),
         model.size());
   }
@@ -140,7 +140,13 @@ public final class Referee {
   private Verdict found(Problem problem, SessionModel model, CpSolver solver) {
     Verdict exact = score(problem, model.places(decision -> solver.booleanValue(decision) ? 1 : 0));
     return new Verdict(
-        Status.FOUND, exact.medium(), 0, exact.soft(), 0, exact.places(), model.size());
+        Status.FOUND,
+        exact.medium(),
+        0,
+        exact.soft(),
+        Verdict.UNBOUNDED,
+        exact.places(),
+        model.size());
   }
 
   /** For large models, whose presolve and full relaxation would take all the time that there is. */
@@ -186,9 +192,15 @@ public final class Referee {
         best.value(model.medium()),
         mediumBound,
         best.value(model.soft()),
-        (long) Math.floor(second.bestObjectiveBound() + 1e-6),
+        bound(second, points),
         model.places(decision -> best.booleanValue(decision) ? 1 : 0),
         model.size());
+  }
+
+  /** A solver that had no time to search says 0, which bounds nothing. */
+  private static long bound(CpSolver solver, CpSolverStatus status) {
+    boolean searched = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+    return searched ? (long) Math.floor(solver.bestObjectiveBound() + 1e-6) : Verdict.UNBOUNDED;
   }
 
   private static CpSolver solver(Limits limits) {
