@@ -44,33 +44,43 @@ public final class Bench {
             .toList();
     BestKnown known = new BestKnown();
 
-    add(startup());
+    if (settings.parts().contains(Settings.STARTUP)) {
+      add(startup());
+    }
+    if (settings.parts().contains(Settings.QUALITY)) {
+      quality(catalogue, problems, known);
+    }
+    if (settings.parts().contains(Settings.TARGET)) {
+      TargetBench target = new TargetBench(catalogue, settings, Bench::tell);
+      List<TargetBench.Line> reached = target.measure(problems, known);
+      add(target.part(reached));
+      drawTarget(reached);
+    }
+    if (settings.parts().contains(Settings.COST)) {
+      CostBench cost = new CostBench(catalogue, settings, Bench::tell);
+      List<CostBench.Line> costs = cost.measure(problems);
+      add(cost.part(costs));
+      drawCost(costs);
+    }
+  }
 
+  /** What is found here without tracks tells the other parts of the problems that have none. */
+  private void quality(Catalogue catalogue, List<Shipped> problems, BestKnown known)
+      throws IOException {
     QualityBench quality = new QualityBench(catalogue, settings, Bench::tell);
-    List<QualityBench.Line> judged = quality.measure(problems);
-    for (QualityBench.Line line : judged) {
-      boolean sameProblem =
-          problems.stream()
-              .anyMatch(p -> p.name().equals(line.name()) && p.problem().tracks().isEmpty());
-      if (sameProblem) {
+    List<QualityBench.Line> lines = quality.measure(problems);
+    Map<String, Shipped> byName = new LinkedHashMap<>();
+    problems.forEach(shipped -> byName.put(shipped.name(), shipped));
+    for (QualityBench.Line line : lines) {
+      if (byName.get(line.name()).problem().tracks().isEmpty()) {
         known.add(line.name(), line.standard().orBetter(line.thorough()));
         if (line.judged().hasSession()) {
           known.add(line.name(), line.referee());
         }
       }
     }
-    add(quality.part(judged));
-    drawQuality(judged);
-
-    TargetBench target = new TargetBench(catalogue, settings, Bench::tell);
-    List<TargetBench.Line> reached = target.measure(problems, known);
-    add(target.part(reached));
-    drawTarget(reached);
-
-    CostBench cost = new CostBench(catalogue, settings, Bench::tell);
-    List<CostBench.Line> costs = cost.measure(problems);
-    add(cost.part(costs));
-    drawCost(costs);
+    add(quality.part(lines));
+    drawQuality(lines);
   }
 
   private Part startup() throws IOException, InterruptedException {
@@ -97,6 +107,9 @@ public final class Bench {
   }
 
   private void drawQuality(List<QualityBench.Line> lines) throws IOException {
+    if (lines.isEmpty()) {
+      return;
+    }
     List<Double> referee = new ArrayList<>();
     List<Double> bound = new ArrayList<>();
     for (QualityBench.Line line : lines) {

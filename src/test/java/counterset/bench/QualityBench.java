@@ -151,6 +151,9 @@ final class QualityBench {
   }
 
   static List<Row> rows(List<Line> lines) {
+    if (lines.isEmpty()) {
+      return List.of();
+    }
     List<Line> judged = lines.stream().filter(line -> line.judged().hasSession()).toList();
     long good = judged.stream().filter(Line::isAtLeastAsGood).count();
     double worst = lines.stream().mapToDouble(Line::timeShare).max().orElse(0);
