@@ -13,8 +13,7 @@ import java.util.Set;
  * @param only what the name of a problem must contain; empty for all of them
  * @param parts of {@code startup}, {@code quality}, {@code target} and {@code cost}, those to run
  */
-record Settings(
-    Path target, double refereeSeconds, int turns, String only, Set<String> parts) {
+record Settings(Path target, double refereeSeconds, int turns, String only, Set<String> parts) {
 
   static final String STARTUP = "startup";
   static final String QUALITY = "quality";

@@ -26,6 +26,8 @@ final class KernelSearch {
   private static final double WAYS = 2_000;
 
   private static final double FIRST_PASS_SECONDS = 3;
+  private static final double LONGEST_PASS_SECONDS = 10;
+  private static final double GROWTH = 1.2;
   private static final int SWEEPS_WITHOUT_GAIN = 2;
 
   private final Referee referee;
@@ -97,8 +99,8 @@ final class KernelSearch {
     Verdict found =
         referee.attempt(problem, inOrder, best.map(Verdict::places).orElse(List.of()), limits);
     boolean better = found.status() == Status.FOUND && best.map(found::isBetterThan).orElse(true);
-    if (found.status() == Status.UNKNOWN) {
-      pass *= 2; // This problem, or this machine, needs longer.
+    if (!better && pass < LONGEST_PASS_SECONDS) {
+      pass *= GROWTH; // This problem, or this machine, may need longer.
     }
     if (better) {
       best = Optional.of(found);

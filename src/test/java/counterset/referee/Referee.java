@@ -12,6 +12,7 @@ import counterset.model.Problem;
 import counterset.referee.Verdict.Status;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.ToIntFunction;
 
 /**
  * Finds the best session of a problem, or bounds it, with CP-SAT.
@@ -88,12 +89,13 @@ public final class Referee {
    * Looks for a good session in one pass, in which a medium point is worth more than all soft ones.
    * Proves nothing that a verdict could tell.
    *
-   * @param known a session to begin with, by superset and position; empty if there is none
+   * @param known a session to begin with, by superset and position; without one it makes its own
    */
   Verdict attempt(
       Problem problem, List<Exercise> exercises, List<List<Exercise>> known, Limits limits) {
     SessionModel model = new SessionModel(problem, catalogue, exercises, null);
-    model.hint(known);
+    List<List<Exercise>> first = known.isEmpty() ? model.greedy() : known;
+    model.hint(first);
     LinearExprBuilder both = LinearExpr.newBuilder();
     both.addTerm(model.medium(), MEDIUM);
     both.add(model.soft());
@@ -101,8 +103,8 @@ public final class Referee {
     CpSolver solver = hasty(limits);
     CpSolverStatus status = solver.solve(model.cp());
     return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE
-        ? found(problem, model, solver)
-        : Verdict.without(Status.UNKNOWN, model.size());
+        ? found(problem, model.places(literal(solver)), model.size())
+        : found(problem, first, model.size());
   }
 
   /**
@@ -123,7 +125,7 @@ public final class Referee {
     CpSolverStatus status = solver.solve(model.cp());
     Verdict best = known;
     if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {
-      Verdict other = found(problem, model, solver);
+      Verdict other = found(problem, model.places(literal(solver)), model.size());
       best = other.isBetterThan(known) ? other : known;
     }
     return new Verdict(
@@ -136,17 +138,17 @@ public final class Referee {
         model.size());
   }
 
-  /** What a solver holds, with its exact points: it may have charged too much. */
-  private Verdict found(Problem problem, SessionModel model, CpSolver solver) {
-    Verdict exact = score(problem, model.places(decision -> solver.booleanValue(decision) ? 1 : 0));
-    return new Verdict(
-        Status.FOUND,
-        exact.medium(),
-        0,
-        exact.soft(),
-        Verdict.UNBOUNDED,
-        exact.places(),
-        model.size());
+  /** A session with its exact points: a solver may have charged too much. */
+  private Verdict found(Problem problem, List<List<Exercise>> places, Verdict.Size size) {
+    Verdict exact = score(problem, places);
+    return exact.status() == Status.PROVEN
+        ? new Verdict(
+            Status.FOUND, exact.medium(), 0, exact.soft(), Verdict.UNBOUNDED, places, size)
+        : Verdict.without(Status.UNKNOWN, size);
+  }
+
+  private static ToIntFunction<BoolVar> literal(CpSolver solver) {
+    return decision -> solver.booleanValue(decision) ? 1 : 0;
   }
 
   /** For large models, whose presolve and full relaxation would take all the time that there is. */

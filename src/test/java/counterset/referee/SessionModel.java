@@ -8,6 +8,7 @@ import counterset.model.Exercise;
 import counterset.model.Intervals;
 import counterset.model.Problem;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -173,6 +174,16 @@ final class SessionModel {
       }
     }
     return places;
+  }
+
+  /** A session to begin with, as many supersets as fit the clock; the last may be empty. */
+  List<List<Exercise>> greedy() {
+    List<List<Exercise>> session =
+        new ArrayList<>(new Greedy(problem, sequence::canFollow).session(sequence.layers()));
+    while (session.size() < supersets) {
+      session.add(Collections.nCopies(problem.clock().perSuperset(), null));
+    }
+    return session;
   }
 
   /**
