@@ -19,6 +19,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Consumer;
 
 /**
  * Several searches from seeds of their own, spread over the cores. The best result wins and the
@@ -38,10 +39,21 @@ final class Search {
   private final Map<String, HardMediumSoftScore> weights;
   private final List<Solver<SessionSolution>> running = new ArrayList<>();
   private boolean stopped;
+  // Null where nobody watches.
+  private Consumer<HardMediumSoftScore> watcher;
 
   Search(SessionFacts facts, Map<String, HardMediumSoftScore> weights) {
     this.facts = facts;
     this.weights = weights;
+  }
+
+  /**
+   * Tells of whatever any of the searches finds that is better than what it had, on its thread.
+   *
+   * @param watcher to be set before the search runs
+   */
+  void watch(Consumer<HardMediumSoftScore> watcher) {
+    this.watcher = watcher;
   }
 
   /**
@@ -89,6 +101,9 @@ final class Search {
       SolverConfig config =
           SearchConfig.of(seed, EnvironmentMode.NO_ASSERT).withTerminationConfig(limit);
       Solver<SessionSolution> solver = SolverFactory.<SessionSolution>create(config).buildSolver();
+      if (watcher != null) {
+        solver.addEventListener(event -> watcher.accept(event.getNewBestSolution().getScore()));
+      }
       synchronized (running) {
         if (stopped) {
           return SessionSolutions.empty(facts, weights);

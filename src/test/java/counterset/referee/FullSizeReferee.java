@@ -1,69 +1,83 @@
 package counterset.referee;
 
-import counterset.catalogue.Catalogues;
 import counterset.model.Catalogue;
-import counterset.model.Identified;
+import counterset.model.Exercise;
 import counterset.model.Problem;
 import counterset.planning.ExerciseFilter;
-import counterset.planning.constraints.SessionConstraint;
-import counterset.problem.ProblemReader;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import counterset.referee.Verdict.Status;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.Optional;
 
 /**
- * Judges the problems that come with the project, over the whole catalogue: an incumbent and a
- * bound, seldom a proof. For the benchmark; too slow for the build.
+ * Judges problems over a whole catalogue: an incumbent and a bound, seldom a proof. For the
+ * benchmark; too slow for the build.
+ *
+ * <p>Half of the time goes to a {@link KernelSearch}, which knows nothing of what the program
+ * finds, the other half to the whole model for a bound and perhaps a better session. A model that
+ * is too large to be built in that time is left out; then there is an incumbent only.
  */
 public final class FullSizeReferee {
 
-  private final Catalogue catalogue = Catalogues.embedded();
-  private final Referee referee = new Referee(catalogue);
+  /** Ways to fill the supersets on paper up to which the whole model is built. */
+  private static final double LARGEST = 1_000_000;
 
-  /**
-   * What the referee says of one problem, without a hint.
-   *
-   * @param withoutTracks whether the problem has tracks, which the verdict ignores
-   */
-  public record Judged(String file, boolean withoutTracks, Verdict verdict) {}
+  private static final int WORKERS = 2;
+  private static final double KERNEL_SHARE = 0.5;
 
-  /**
-   * Judges every problem of a folder, in the order of the file names.
-   *
-   * @param seconds for each of the two passes of each problem
-   */
-  public Map<String, Judged> judgeAll(Path folder, double seconds) throws IOException {
-    List<Path> files;
-    try (Stream<Path> all = Files.list(folder)) {
-      files = all.filter(file -> file.toString().endsWith(".json")).sorted().toList();
-    }
-    Map<String, Judged> judged = new LinkedHashMap<>();
-    for (Path file : files) {
-      judged.put(file.getFileName().toString(), judge(file, seconds));
-    }
-    return judged;
+  private final Catalogue catalogue;
+  private final Referee referee;
+
+  public FullSizeReferee(Catalogue catalogue) {
+    this.catalogue = catalogue;
+    this.referee = new Referee(catalogue);
   }
 
-  /** Judges the problem of one file with two workers. */
-  public Judged judge(Path file, double seconds) {
-    Problem problem =
-        new ProblemReader(
-                catalogue,
-                Stream.of(SessionConstraint.values())
-                    .map(Identified::id)
-                    .collect(Collectors.toSet()))
-            .read(file);
+  /**
+   * What the referee says of one problem, without a hint from the program.
+   *
+   * @param seconds that this took, models and all
+   */
+  public record Judged(Verdict verdict, double seconds) {
+
+    /** Whether there is a session to compare with. */
+    public boolean hasSession() {
+      return verdict.status() == Status.FOUND || verdict.status() == Status.PROVEN;
+    }
+
+    /** Whether there is a bound, for sessions with as many medium points. */
+    public boolean isBounded() {
+      return hasSession() && verdict.softBound() != Verdict.UNBOUNDED;
+    }
+  }
+
+  /**
+   * Judges a problem with two workers; its tracks are ignored.
+   *
+   * @param seconds for everything; building a model can make it a little longer
+   */
+  public Judged judge(Problem problem, double seconds) {
+    long start = System.nanoTime();
+    List<Exercise> exercises = new ExerciseFilter(problem, catalogue).main();
+    Rules rules = new Rules(problem, catalogue);
+    Optional<Verdict> found =
+        new KernelSearch(referee, problem, exercises, rules, WORKERS)
+            .run(start + nanos(KERNEL_SHARE * seconds));
     Verdict verdict =
-        referee.judge(
-            problem,
-            new ExerciseFilter(problem, catalogue).main(),
-            List.of(),
-            new Limits(seconds, 2, false));
-    return new Judged(file.getFileName().toString(), !problem.tracks().isEmpty(), verdict);
+        found.orElseGet(
+            () -> Verdict.without(Status.UNKNOWN, new Verdict.Size(exercises.size(), 0, 0, 0)));
+    long allowed = exercises.stream().filter(rules::allow).count();
+    if (found.isPresent() && ways(problem, allowed) <= LARGEST) {
+      verdict = referee.bound(problem, exercises, verdict, WORKERS, start + nanos(seconds));
+    }
+    return new Judged(verdict, (System.nanoTime() - start) / 1e9);
+  }
+
+  private static double ways(Problem problem, long exercises) {
+    return SessionModel.supersetsThatFit(problem)
+        * Math.pow(exercises, problem.clock().perSuperset());
+  }
+
+  private static long nanos(double seconds) {
+    return (long) (seconds * 1e9);
   }
 }

@@ -4,12 +4,15 @@ import com.google.ortools.Loader;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Problem;
 import counterset.referee.Verdict.Status;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.ToIntFunction;
 
 /**
  * Finds the best session of a problem, or bounds it, with CP-SAT.
@@ -24,6 +27,9 @@ public final class Referee {
   static {
     Loader.loadNativeLibraries();
   }
+
+  /** More than the soft points of any session. */
+  private static final long MEDIUM = 100_000;
 
   private final Catalogue catalogue;
 
@@ -49,7 +55,9 @@ public final class Referee {
   public Verdict judge(
       Problem problem, List<Exercise> exercises, List<List<Exercise>> hint, Limits limits) {
     SessionModel model = new SessionModel(problem, catalogue, exercises, null);
-    model.hint(hint);
+    if (!hint.isEmpty()) {
+      model.hint(hint);
+    }
     Verdict verdict = judge(model, limits);
     if (verdict.status() != Status.FOUND) {
       return verdict;
@@ -75,6 +83,85 @@ public final class Referee {
     List<Exercise> exercises =
         places.stream().flatMap(List::stream).filter(Objects::nonNull).distinct().toList();
     return judge(new SessionModel(problem, catalogue, exercises, places), new Limits(60, 1, true));
+  }
+
+  /**
+   * Looks for a good session in one pass, in which a medium point is worth more than all soft ones.
+   * Proves nothing that a verdict could tell.
+   *
+   * @param known a session to begin with, by superset and position; without one it makes its own
+   */
+  Verdict attempt(
+      Problem problem, List<Exercise> exercises, List<List<Exercise>> known, Limits limits) {
+    SessionModel model = new SessionModel(problem, catalogue, exercises, null);
+    List<List<Exercise>> first = known.isEmpty() ? model.greedy() : known;
+    model.hint(first);
+    LinearExprBuilder both = LinearExpr.newBuilder();
+    both.addTerm(model.medium(), MEDIUM);
+    both.add(model.soft());
+    model.cp().maximize(both.build());
+    CpSolver solver = hasty(limits);
+    CpSolverStatus status = solver.solve(model.cp());
+    return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE
+        ? found(problem, model.places(literal(solver)), model.size())
+        : found(problem, first, model.size());
+  }
+
+  /**
+   * Bounds the soft points of the sessions that have at least the medium points of a known one, and
+   * looks for a better one. One pass over a model that may be large.
+   *
+   * @param known a session that breaks no rule
+   * @param untilNanos when to end, by {@link System#nanoTime}; the search has a second at least
+   */
+  Verdict bound(
+      Problem problem, List<Exercise> exercises, Verdict known, int workers, long untilNanos) {
+    SessionModel model = new SessionModel(problem, catalogue, exercises, null);
+    model.hint(known.places());
+    model.cp().addGreaterOrEqual(model.medium(), known.medium());
+    model.cp().maximize(model.soft());
+    double seconds = Math.max(1, (untilNanos - System.nanoTime()) / 1e9);
+    CpSolver solver = hasty(new Limits(seconds, workers, false));
+    CpSolverStatus status = solver.solve(model.cp());
+    Verdict best = known;
+    if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {
+      Verdict other = found(problem, model.places(literal(solver)), model.size());
+      best = other.isBetterThan(known) ? other : known;
+    }
+    return new Verdict(
+        status == CpSolverStatus.OPTIMAL && best.medium() == 0 ? Status.PROVEN : Status.FOUND,
+        best.medium(),
+        0,
+        best.soft(),
+        bound(solver, status),
+        best.places(),
+        model.size());
+  }
+
+  /** A session with its exact points: a solver may have charged too much. */
+  private Verdict found(Problem problem, List<List<Exercise>> places, Verdict.Size size) {
+    Verdict exact = score(problem, places);
+    return exact.status() == Status.PROVEN
+        ? new Verdict(
+            Status.FOUND, exact.medium(), 0, exact.soft(), Verdict.UNBOUNDED, places, size)
+        : Verdict.without(Status.UNKNOWN, size);
+  }
+
+  private static ToIntFunction<BoolVar> literal(CpSolver solver) {
+    return decision -> solver.booleanValue(decision) ? 1 : 0;
+  }
+
+  /** For large models, whose presolve and full relaxation would take all the time that there is. */
+  private static CpSolver hasty(Limits limits) {
+    CpSolver solver = solver(limits);
+    solver
+        .getParameters()
+        .setLinearizationLevel(1)
+        .setMaxPresolveIterations(1)
+        .setFindBigLinearOverlap(false)
+        .setMergeAtMostOneWorkLimit(0)
+        .setSymmetryLevel(0);
+    return solver;
   }
 
   private static Verdict judge(SessionModel model, Limits limits) {
@@ -107,9 +194,15 @@ public final class Referee {
         best.value(model.medium()),
         mediumBound,
         best.value(model.soft()),
-        (long) Math.floor(second.bestObjectiveBound() + 1e-6),
+        bound(second, points),
         model.places(decision -> best.booleanValue(decision) ? 1 : 0),
         model.size());
+  }
+
+  /** A solver that had no time to search says 0, which bounds nothing. */
+  private static long bound(CpSolver solver, CpSolverStatus status) {
+    boolean searched = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+    return searched ? (long) Math.floor(solver.bestObjectiveBound() + 1e-6) : Verdict.UNBOUNDED;
   }
 
   private static CpSolver solver(Limits limits) {

@@ -63,7 +63,7 @@ final class Sequence {
     for (int superset = 0; superset < supersets; superset++) {
       List<Filling> fillings = new ArrayList<>();
       for (Filling filling : filled.apply(superset)) {
-        if (exits.stream().anyMatch(exit -> seconds(exit, filling.entry()) <= room)) {
+        if (exits.stream().anyMatch(exit -> canFollow(exit, filling.entry()))) {
           fillings.add(filling);
         }
       }
@@ -103,6 +103,11 @@ final class Sequence {
     }
     return handover.seconds(
         exit.inUse(), exit.position(), entry.needs(), entry.keeps(), entry.position());
+  }
+
+  /** Whether a superset can come after another, or first of all. */
+  boolean canFollow(Exit exit, Entry entry) {
+    return seconds(exit, entry) <= room;
   }
 
   private void join(Layer before, Layer after) {

@@ -8,6 +8,7 @@ import counterset.model.Exercise;
 import counterset.model.Intervals;
 import counterset.model.Problem;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -178,22 +179,42 @@ final class SessionModel {
     return places;
   }
 
-  /** Hints at a session: by superset, the fillings that hold its exercises. */
+  /** A session to begin with, as many supersets as fit the clock; the last may be empty. */
+  List<List<Exercise>> greedy() {
+    List<List<Exercise>> session =
+        new ArrayList<>(new Greedy(problem, sequence::canFollow).session(sequence.layers()));
+    while (session.size() < supersets) {
+      session.add(Collections.nCopies(problem.clock().perSuperset(), null));
+    }
+    return session;
+  }
+
+  /**
+   * Hints at a session.
+   *
+   * @param session exercises by superset; supersets that it does not have are empty
+   */
   void hint(List<List<Exercise>> session) {
-    for (int superset = 0; superset < Math.min(session.size(), supersets); superset++) {
-      Layer layer = sequence.layers().get(superset);
-      for (int i = 0; i < layer.fillings().size(); i++) {
-        List<Exercise> filled =
-            layer.fillings().get(i).places().stream()
-                .filter(Objects::nonNull)
-                .map(Choice::exercise)
-                .toList();
-        boolean same =
-            filled.equals(session.get(superset).stream().filter(Objects::nonNull).toList());
-        if (!same) {
-          model.addHint(layer.chosen().get(i), false);
-        }
+    for (int superset = 0; superset < supersets; superset++) {
+      List<Exercise> exercises = superset < session.size() ? session.get(superset) : List.of();
+      hint(sequence.layers().get(superset), exercises.stream().filter(Objects::nonNull).toList());
+    }
+  }
+
+  /** Several fillings hold the same exercises, if equipment can be on that they do not need. */
+  private void hint(Layer layer, List<Exercise> exercises) {
+    List<BoolVar> same = new ArrayList<>();
+    for (int i = 0; i < layer.fillings().size(); i++) {
+      List<Exercise> filled =
+          layer.fillings().get(i).occurrences().stream().map(Choice::exercise).toList();
+      if (filled.equals(exercises.stream().distinct().toList())) {
+        same.add(layer.chosen().get(i));
+      } else {
+        model.addHint(layer.chosen().get(i), false);
       }
+    }
+    if (same.size() == 1) {
+      model.addHint(same.get(0), true);
     }
   }
 

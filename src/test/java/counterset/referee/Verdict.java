@@ -13,7 +13,8 @@ import java.util.Objects;
  * @param medium of the best session found, at most 0
  * @param mediumBound no session that breaks no rule has more
  * @param soft of the best session found
- * @param softBound no session with at least this medium that breaks no rule has more
+ * @param softBound no session with at least this medium that breaks no rule has more; {@link
+ *     #UNBOUNDED} if nothing is known
  * @param places the best session found: its exercises by superset and position, null for a hole
  * @param size of the model
  */
@@ -25,6 +26,9 @@ public record Verdict(
     long softBound,
     List<List<Exercise>> places,
     Size size) {
+
+  /** The bound that always holds. */
+  public static final long UNBOUNDED = Long.MAX_VALUE;
 
   /** How much is known. */
   public enum Status {
@@ -48,6 +52,11 @@ public record Verdict(
 
   static Verdict without(Status status, Size size) {
     return new Verdict(status, 0, 0, 0, 0, List.of(), size);
+  }
+
+  /** Whether its session has more points, medium ones first. */
+  boolean isBetterThan(Verdict other) {
+    return medium > other.medium || medium == other.medium && soft > other.soft;
   }
 
   /** The session, without a warm-up and cool-down; a superset with a hole closes up. */
