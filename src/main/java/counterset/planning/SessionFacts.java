@@ -13,6 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 
 /** A problem and its candidates, compiled for scoring. Shared by all solver threads. */
 public final class SessionFacts {
@@ -30,6 +32,7 @@ public final class SessionFacts {
   // value.
   private final byte[] kinds;
   private final boolean[][] canTrain;
+  private final Map<Class<?>, Object> workedOut = new ConcurrentHashMap<>();
   private final int lifts;
 
   /**
@@ -128,6 +131,22 @@ public final class SessionFacts {
   /** Seconds by which this many supersets are longer than the cap, at least 0. */
   public int overrunSeconds() {
     return Math.max(0, SessionLength.seconds(problem.clock(), supersets) - 60 * problem.minutes());
+  }
+
+  /**
+   * Something that is worked out of these facts once and shared by all threads, such as tables.
+   *
+   * @param maker makes it, twice if two threads are the first to ask; what it makes must be safe to
+   *     share
+   */
+  public <T> T workedOut(Class<T> type, Function<SessionFacts, T> maker) {
+    Object known = workedOut.get(type);
+    if (known == null) {
+      Object made = maker.apply(this);
+      Object earlier = workedOut.putIfAbsent(type, made);
+      known = earlier == null ? made : earlier;
+    }
+    return type.cast(known);
   }
 
   /** What two candidates done back to back are to each other. */

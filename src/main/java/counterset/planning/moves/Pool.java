@@ -5,7 +5,6 @@ import counterset.planning.SessionFacts;
 import counterset.planning.scoring.PairWorth;
 import counterset.timeline.Kit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +12,8 @@ import java.util.Map;
 
 /**
  * What moves may choose from: all candidates, those of one kind, and those that can follow another
- * without a rest.
+ * without a rest. Shared by all searches of a problem; two that ask for the same list at once may
+ * both make it, which does no harm.
  */
 final class Pool {
 
@@ -24,17 +24,22 @@ final class Pool {
   private final Choice[] kindOf;
   private final Choice[] partners;
 
-  Pool(SessionFacts facts) {
+  /** The pool of a problem, the same for all searches. */
+  static Pool of(SessionFacts facts) {
+    return facts.workedOut(Pool.class, Pool::new);
+  }
+
+  private Pool(SessionFacts facts) {
     this.facts = facts;
     worth = new PairWorth(facts);
     List<Candidate> candidates = facts.candidates();
-    all = new Choice(candidates, false);
+    all = new Choice(candidates);
     Map<Kind, List<Candidate>> byKind = new LinkedHashMap<>();
     for (Candidate candidate : candidates) {
       Kind kind = new Kind(candidate.handling().needs(), candidate.floor());
       byKind.computeIfAbsent(kind, key -> new ArrayList<>()).add(candidate);
     }
-    kinds = byKind.values().stream().map(alike -> new Choice(alike, false)).toList();
+    kinds = byKind.values().stream().map(Choice::new).toList();
     kindOf = new Choice[candidates.size()];
     partners = new Choice[candidates.size()];
     Iterator<Choice> choices = kinds.iterator();
@@ -67,15 +72,17 @@ final class Pool {
     if (choice == null) {
       int room = Kit.roomInside(facts.clock());
       long inUse = candidate.handling().needs();
-      List<Follower> able = new ArrayList<>();
+      Candidate[] able = new Candidate[all.single.length];
+      int[] worths = new int[able.length];
+      int count = 0;
       for (Candidate other : all.single) {
         boolean fits = facts.kit().seconds(inUse, candidate.handling(), other.handling()) <= room;
         if (fits && other.root() != candidate.root()) {
-          able.add(new Follower(other, worth.of(candidate, other)));
+          worths[count] = worth.of(candidate, other);
+          able[count++] = other;
         }
       }
-      able.sort(Comparator.comparingInt(follower -> -follower.worth));
-      choice = new Choice(able.stream().map(Follower::candidate).toList(), true);
+      choice = new Choice(BestFirst.of(able, worths, count));
       partners[candidate.index()] = choice;
     }
     return choice;
@@ -105,8 +112,6 @@ final class Pool {
 
   private record Kind(long needs, boolean floor) {}
 
-  private record Follower(Candidate candidate, int worth) {}
-
   /**
    * Candidates to choose from at random, those that stand alone apart from those that fill a
    * superset by themselves.
@@ -117,13 +122,20 @@ final class Pool {
     private final Candidate[] unilateral;
     private final boolean bestFirst;
 
-    private Choice(List<Candidate> candidates, boolean bestFirst) {
-      this.bestFirst = bestFirst;
+    private Choice(List<Candidate> candidates) {
+      bestFirst = false;
       single =
           candidates.stream()
               .filter(candidate -> !candidate.unilateral())
               .toArray(Candidate[]::new);
       unilateral = candidates.stream().filter(Candidate::unilateral).toArray(Candidate[]::new);
+    }
+
+    /** Of candidates that stand alone, the best first. */
+    private Choice(Candidate[] bestFirst) {
+      this.bestFirst = true;
+      single = bestFirst;
+      unilateral = new Candidate[0];
     }
 
     boolean hasSingle() {

@@ -69,7 +69,7 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
     SessionSolution solution = director.getWorkingSolution();
     if (solution.getFacts() != facts) {
       facts = solution.getFacts();
-      pool = new Pool(facts);
+      pool = Pool.of(facts);
       score = new SearchScore(facts);
       followers = facts.tracks() > 0 ? new Followers(facts) : null;
       movable =

@@ -18,7 +18,7 @@ public final class PairWorth {
 
   public PairWorth(SessionFacts facts) {
     this.facts = facts;
-    this.tables = new Tables(facts);
+    this.tables = Tables.of(facts);
   }
 
   /** Points for what follows, its own costs included. */

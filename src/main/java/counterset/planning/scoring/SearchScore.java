@@ -23,7 +23,7 @@ public final class SearchScore {
   private int keptCost;
 
   public SearchScore(SessionFacts facts) {
-    Tables tables = new Tables(facts);
+    Tables tables = Tables.of(facts);
     kept = new Kept(facts);
     overrun = tables.weight(SessionConstraint.CLOCK_OVERRUN) * facts.overrunSeconds();
     supersets = new SupersetScore(facts, tables);

@@ -48,7 +48,12 @@ final class Tables {
   final int wishes;
   private final int[] weight = new int[SessionConstraint.values().length];
 
-  Tables(SessionFacts facts) {
+  /** The tables of a problem, the same for all who ask. */
+  static Tables of(SessionFacts facts) {
+    return facts.workedOut(Tables.class, Tables::new);
+  }
+
+  private Tables(SessionFacts facts) {
     Problem problem = facts.problem();
     for (SessionConstraint constraint : SessionConstraint.values()) {
       weight[constraint.ordinal()] = constraint.weight(problem);

@@ -40,7 +40,7 @@ public final class TrackScore {
 
   public TrackScore(SessionFacts facts) {
     this.facts = facts;
-    tables = new Tables(facts);
+    tables = Tables.of(facts);
     kit = facts.kit();
     perSuperset = facts.perSuperset();
     rounds = facts.clock().rounds();

@@ -186,7 +186,7 @@ class SessionMovesTest {
       SessionFacts facts = solution.getFacts();
       Dice dice = new Dice(seed);
       Lineup lineup = new Lineup(solution);
-      Proposals proposals = new Proposals(lineup, new Pool(facts), dice);
+      Proposals proposals = new Proposals(lineup, Pool.of(facts), dice);
       Change change = new Change(lineup.size());
       Followers followers = new Followers(facts);
       followers.start(solution, lineup);

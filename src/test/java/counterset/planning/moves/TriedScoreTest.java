@@ -51,7 +51,7 @@ class TriedScoreTest {
     }
     Lineup lineup = new Lineup(solution);
     Dice dice = new Dice(seed);
-    Proposals proposals = new Proposals(lineup, new Pool(facts), dice);
+    Proposals proposals = new Proposals(lineup, Pool.of(facts), dice);
     Change change = new Change(lineup.size());
     SearchScore tried = new SearchScore(facts);
     tried.compute(lineup.candidates());
