@@ -51,8 +51,11 @@ final class Sieve {
     Arrays.fill(after, Arcs.NEVER);
   }
 
-  /** The arcs that are left, or null if there are too many. */
+  /** The arcs that are left, or null if there are too many, or none since no superset fits. */
   Diagram diagram() {
+    if (network.supersets == 0) {
+      return null;
+    }
     after[end] = 0;
     int[][] reached = paths.before[network.supersets];
     for (int mode = modes - Paths.LEVELS; mode < modes; mode++) {

@@ -14,8 +14,11 @@ record Energy(long perHard, long perMedium) {
   /** Keeps the order of scores: no number of points makes up for a broken rule or wish. */
   static final Energy STRICT = new Energy(1L << 40, 1L << 20);
 
-  /** Lets a hot walk break a rule or forgo a wish for a while. */
-  static final Energy LAX = new Energy(64, 160);
+  /** Lets a very hot walk break a rule or forgo a wish for a while. */
+  static final Energy SURVEY = new Energy(64, 160);
+
+  /** Likewise for a warm walk. */
+  static final Energy DETOUR = new Energy(5, 40);
 
   long of(SearchScore score) {
     return of(score.hard(), score.medium(), score.soft());

@@ -13,7 +13,8 @@ import java.util.Random;
  * The moves of the search. Each is the best point of a {@link Walk} from the working solution: the
  * first one hot, to find the shape of the session, the later ones cooler, to mend it. Before the
  * first comes a survey, hotter still and lax about rules and wishes, since where few sessions meet
- * all of them no way may lead there from a session that nearly does.
+ * all of them no way may lead there from a session that nearly does. For the same reason a later
+ * walk begins with a detour.
  */
 public final class SessionMoves implements MoveIteratorFactory<SessionSolution, FillMove> {
 
@@ -21,12 +22,13 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
   private static final int TRIES_PER_SUPERSET = 8_000;
   private static final int FEWEST_SUPERSETS = 8;
 
-  /** The survey has this part of the tries of a walk. */
-  private static final int SURVEY_PART = 3;
+  /** The survey has this part of the tries of a walk, and so has a detour. */
+  private static final int LAX_PART = 3;
 
   // Points lost in one try, on average, when a walk begins and when it ends.
   private static final double SURVEY_START = 40;
   private static final double FIRST_START = 5;
+  private static final double DETOUR_START = 12;
   private static final double LATER_START = 3;
   private static final double END = 0.7;
 
@@ -46,7 +48,7 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
    * @param supersets of the session
    */
   public static int tries(int walks, int supersets) {
-    return walks * tries(supersets) + tries(supersets) / SURVEY_PART;
+    return walks * tries(supersets) + tries(supersets) / LAX_PART;
   }
 
   private static int tries(int supersets) {
@@ -100,13 +102,15 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
     public FillMove next() {
       int tries = tries(facts.supersets());
       Walk walk = new Walk(solution, pool, score, followers, new Dice(random.nextLong()));
-      if (!walked) {
-        int survey = tries / SURVEY_PART;
-        walk.go(new Temperature(SURVEY_START, FIRST_START, survey), Energy.LAX, survey);
+      int lax = tries / LAX_PART;
+      if (walked) {
+        walk.go(new Temperature(DETOUR_START, LATER_START, lax), Energy.DETOUR, lax);
+        walk.go(new Temperature(LATER_START, END, tries - lax), Energy.STRICT, tries - lax);
+      } else {
+        walk.go(new Temperature(SURVEY_START, FIRST_START, lax), Energy.SURVEY, lax);
         walk.goBack();
+        walk.go(new Temperature(FIRST_START, END, tries), Energy.STRICT, tries);
       }
-      double start = walked ? LATER_START : FIRST_START;
-      walk.go(new Temperature(start, END, tries), Energy.STRICT, tries);
       walked = true;
       return FillMove.to(solution, walk.bestPlaces(), walk.bestStandIns());
     }
