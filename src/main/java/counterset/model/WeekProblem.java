@@ -26,8 +26,8 @@ public record WeekProblem(
   public WeekProblem {
     sessions = List.copyOf(sessions);
     earlier = List.copyOf(earlier);
-    setRanges = Map.copyOf(setRanges);
-    weights = Map.copyOf(weights);
+    setRanges = Ordered.map(setRanges);
+    weights = Ordered.map(weights);
   }
 
   /**
@@ -42,7 +42,7 @@ public record WeekProblem(
 
     public EarlierSession {
       exercises = List.copyOf(exercises);
-      directSets = Map.copyOf(directSets);
+      directSets = Ordered.map(directSets);
     }
   }
 
@@ -52,5 +52,25 @@ public record WeekProblem(
    * @param least at least 0
    * @param most at least {@code least}
    */
-  public record SetRange(int least, int most) {}
+  public record SetRange(int least, int most) {
+
+    /**
+     * 4 to 12 sets: at least 4 are worth while (Iversen et al., "No time to lift?", Sports Med 51
+     * (2021) 2079-2095), and more give ever less (Pelland et al., SportRxiv 2024, who also count
+     * indirect sets by half); where to stop is common practice, no source.
+     */
+    public static final SetRange DEFAULT = new SetRange(4, 12);
+
+    public SetRange {
+      if (least < 0 || most < least) {
+        throw new IllegalArgumentException(
+            "A range of sets (" + least + " to " + most + ") starts at 0 or more and goes up.");
+      }
+    }
+  }
+
+  /** The weekly sets that a muscle is to have. */
+  public SetRange range(String muscle) {
+    return setRanges.getOrDefault(muscle, SetRange.DEFAULT);
+  }
 }
