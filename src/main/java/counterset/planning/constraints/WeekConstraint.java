@@ -86,6 +86,11 @@ public enum WeekConstraint implements Identified {
     return problem.weights().getOrDefault(id, isRule(problem) ? RULE_WEIGHT : defaultWeight);
   }
 
+  /** Whether a problem gives it another weight or level than the default. */
+  public boolean isOverridden(WeekProblem problem) {
+    return isRule(problem) || problem.weights().containsKey(id);
+  }
+
   private boolean isRule(WeekProblem problem) {
     return this == RECOVERY_SHORT && problem.recoveryIsRule();
   }

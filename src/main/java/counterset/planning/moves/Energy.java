@@ -2,6 +2,7 @@ package counterset.planning.moves;
 
 import counterset.planning.scoring.SearchScore;
 import counterset.planning.scoring.TrackScore;
+import counterset.planning.scoring.WeekScore;
 
 /**
  * A score as one number that keeps its order: no number of points makes up for a broken rule or
@@ -18,6 +19,10 @@ final class Energy {
   }
 
   static long of(TrackScore score) {
+    return of(score.hard(), score.medium(), score.soft());
+  }
+
+  static long of(WeekScore score) {
     return of(score.hard(), score.medium(), score.soft());
   }
 
