@@ -36,10 +36,12 @@ final class DayNames {
         : Optional.empty();
   }
 
-  /** Lets slips of the full names be told. */
+  /** Lets slips be told. */
   static void addTo(Vocabulary vocabulary) {
     for (DayOfWeek day : DayOfWeek.values()) {
-      vocabulary.add(new Term(Kind.DAY, day.name().toLowerCase(Locale.ROOT), of(day)));
+      String id = day.name().toLowerCase(Locale.ROOT);
+      vocabulary.add(new Term(Kind.DAY, id, of(day)));
+      vocabulary.add(new Term(Kind.DAY, id, of(day).substring(0, 3)));
     }
   }
 }

@@ -5,11 +5,14 @@ import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Keep;
+import counterset.model.Plan;
 import counterset.model.Session;
+import counterset.model.SolverNote;
 import counterset.model.Superset;
 import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
 import counterset.model.WeekSession;
+import counterset.problem.PlanFile;
 import counterset.problem.PlanFileReader;
 import counterset.problem.WeekPlanFile;
 import counterset.problem.WeekPlanReader;
@@ -18,6 +21,7 @@ import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -27,11 +31,17 @@ final class WeekRedo {
 
   private final WeekProblem problem;
   private final List<Session> before;
+  private final List<Optional<SolverNote>> notes;
   private final Set<DayOfWeek> days;
 
-  private WeekRedo(WeekProblem problem, List<Session> before, Set<DayOfWeek> days) {
+  private WeekRedo(
+      WeekProblem problem,
+      List<Session> before,
+      List<Optional<SolverNote>> notes,
+      Set<DayOfWeek> days) {
     this.problem = problem;
     this.before = before;
+    this.notes = notes;
     this.days = days;
   }
 
@@ -70,7 +80,8 @@ final class WeekRedo {
               problem.weights(),
               seed.getAsLong());
     }
-    return new WeekRedo(problem, before, days);
+    return new WeekRedo(
+        problem, before, week.plans().stream().map(PlanFile::solver).toList(), days);
   }
 
   private static void checkDays(WeekProblem week, Set<DayOfWeek> days) {
@@ -145,7 +156,15 @@ final class WeekRedo {
       boolean anew = days.contains(problem.sessions().get(i).day());
       sessions.add(anew ? found.plans().get(i).session() : before.get(i));
     }
-    return planner.score(problem, sessions, found.solver());
+    WeekPlan joined = planner.score(problem, sessions, found.solver());
+    List<Plan> plans = new ArrayList<>();
+    for (int i = 0; i < before.size(); i++) {
+      Plan plan = joined.plans().get(i);
+      boolean anew = days.contains(problem.sessions().get(i).day());
+      plans.add(anew ? plan : notes.get(i).map(plan::withSolver).orElse(plan));
+    }
+    return new WeekPlan(
+        problem, plans, joined.score(), joined.matches(), joined.sets(), joined.solver());
   }
 
   /** Whether nothing came out otherwise than before. */

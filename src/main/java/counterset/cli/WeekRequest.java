@@ -41,7 +41,7 @@ record WeekRequest(WeekProblem problem, List<String> echo) {
               + ": is a planned week. Name the days to plan anew with --redo, such as --redo"
               + " monday; the others stay as they are.");
     }
-    if (!WeekReader.isWeek(document) && document.tree().has("problem")) {
+    if (WeekReader.isSession(document)) {
       throw new BadRequest(
           text + ": is the problem of one session. Maybe: counterset plan " + text);
     }

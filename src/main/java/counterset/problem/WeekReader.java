@@ -44,6 +44,11 @@ public final class WeekReader {
     return tree.has("week") || tree.has("sessions") && !tree.has("targets");
   }
 
+  /** Whether a document is the problem, or the plan, of one session. */
+  public static boolean isSession(JsonDocument document) {
+    return document.tree().has("problem") && !isWeek(document);
+  }
+
   /**
    * Reads a week file.
    *

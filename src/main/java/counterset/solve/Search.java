@@ -18,11 +18,17 @@ final class Search {
 
   private final SessionFacts facts;
   private final Map<String, HardMediumSoftScore> weights;
-  private final Starts<SessionSolution> searches = new Starts<>(SessionSolution::getScore);
+  private final Starts<SessionSolution> searches;
 
   Search(SessionFacts facts, Map<String, HardMediumSoftScore> weights) {
+    this(facts, weights, Runtime.getRuntime().availableProcessors());
+  }
+
+  /** A search on at most so many threads, at least 1. */
+  Search(SessionFacts facts, Map<String, HardMediumSoftScore> weights, int mostThreads) {
     this.facts = facts;
     this.weights = weights;
+    this.searches = new Starts<>(SessionSolution::getScore, mostThreads);
   }
 
   /**

@@ -30,6 +30,7 @@ final class Starts<S> {
   }
 
   private final Function<S, HardMediumSoftScore> score;
+  private final int mostThreads;
   private final List<Solver<S>> running = new ArrayList<>();
   private boolean stopped;
 
@@ -39,7 +40,17 @@ final class Starts<S> {
    * @param score what the solver gave a solution; null if it has not looked at it
    */
   Starts(Function<S, HardMediumSoftScore> score) {
+    this(score, Runtime.getRuntime().availableProcessors());
+  }
+
+  /**
+   * No search yet.
+   *
+   * @param mostThreads how many may run at once, at least 1
+   */
+  Starts(Function<S, HardMediumSoftScore> score, int mostThreads) {
     this.score = score;
+    this.mostThreads = mostThreads;
   }
 
   /**
@@ -48,7 +59,7 @@ final class Starts<S> {
    * @return the best; empty if none came far enough to be scored
    */
   Optional<S> best(List<Start<S>> starts) {
-    int threads = Math.min(starts.size(), Runtime.getRuntime().availableProcessors());
+    int threads = Math.max(1, Math.min(starts.size(), mostThreads));
     ExecutorService executor = Executors.newFixedThreadPool(threads, Starts::daemon);
     try {
       List<Future<S>> results = new ArrayList<>();
