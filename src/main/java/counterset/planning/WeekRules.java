@@ -24,9 +24,8 @@ public final class WeekRules {
   private static final int RECOVERY_HOURS = 48;
 
   private static final int HOURS_A_DAY = 24;
-  private static final int WEEK = 7;
-  private static final int SAME_WEEK_POINTS = 12;
-  private static final int WEEK_AFTER_POINTS = 6;
+  private static final int FRESH_AFTER_DAYS = 14;
+  private static final int EXERCISE_POINTS = 12;
   private static final int FAMILY_POINTS = 4;
 
   private WeekRules() {}
@@ -37,14 +36,12 @@ public final class WeekRules {
   }
 
   /**
-   * What the same exercise costs in sessions so many days apart: 12 for less than 7, 6 for less
-   * than 14, then nothing (common practice, no source).
+   * What the same exercise costs in sessions so many days apart: 12 for less than 14, then nothing
+   * (common practice, no source). Within a week that is every repetition; in a block an exercise
+   * rests a week and may come again in the next but one.
    */
   public static int exercisePoints(int daysApart) {
-    if (daysApart < WEEK) {
-      return SAME_WEEK_POINTS;
-    }
-    return daysApart < 2 * WEEK ? WEEK_AFTER_POINTS : 0;
+    return daysApart < FRESH_AFTER_DAYS ? EXERCISE_POINTS : 0;
   }
 
   /**

@@ -38,8 +38,7 @@ public enum WeekConstraint implements Identified {
       Level.SOFT,
       1,
       "Exercises do not come again too soon, nor families on neighbouring days.",
-      "12 per exercise and pair of sessions within seven days, 6 within fourteen, 4 per family on"
-          + " neighbouring days");
+      "12 per exercise and pair of sessions within two weeks, 4 per family on neighbouring days");
 
   /** What a constraint that the problem makes a rule weighs, unless the problem says otherwise. */
   private static final int RULE_WEIGHT = 1;

@@ -31,7 +31,8 @@ import org.junit.jupiter.api.Test;
 class WeekLedgerTest {
 
   private static final int WEEKS = 400;
-  private static final int CHANGES = 40;
+  private static final int CHANGED_WEEKS = 100;
+  private static final int CHANGES = 25;
 
   private final Catalogue catalogue = Catalogues.embedded();
   private final SolutionManager<WeekSolution, HardMediumSoftScore> streams =
@@ -65,7 +66,7 @@ class WeekLedgerTest {
 
   @Test
   void changesOfOneSessionLeadWhereTheWholeWeekLeads() {
-    for (long seed = 1; seed <= WEEKS; seed++) {
+    for (long seed = 1; seed <= CHANGED_WEEKS; seed++) {
       WeekSolution week = new RandomWeeks(catalogue, seed).solution();
       Random random = new Random(seed);
       List<Candidate[]> places = places(week);
