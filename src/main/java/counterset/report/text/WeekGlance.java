@@ -85,8 +85,8 @@ final class WeekGlance {
     page.faint(
         "  ",
         "Sets: direct ones and half of the indirect ones (fractional counting: Pelland 2024)."
-            + " Range: at least 4 a week unless the week says otherwise (Iversen 2021). Days: with a"
-            + " direct set; at least "
+            + " Range: what the week asks for; unless it says otherwise at least 4 a week (Iversen"
+            + " 2021) and at most 12 (common practice, no source). Days: with a direct set; at least "
             + WeeklySets.LEAST_DAYS
             + " for every major muscle group (WHO 2020). A muscle group rests 48 h between sessions"
             + " (Garber 2011).");
