@@ -111,10 +111,15 @@ final class BatchCommand implements Callable<Integer> {
             manifest.read(),
             manifest);
     List<BatchFile.Done> done = run(files, work);
-    manifest.write(
-        done.stream()
-            .flatMap(it -> it.fingerprint().map(f -> new Finished(f, it.outcome())).stream())
-            .toList());
+    try {
+      manifest.write(
+          done.stream()
+              .flatMap(it -> it.fingerprint().map(f -> new Finished(f, it.outcome())).stream())
+              .toList());
+    } catch (IOException e) {
+      // Every finished file has its line already; only their order is not the folder's.
+      shell.say(results + ": " + Manifest.NAME + " is not sorted: it cannot be written anew.");
+    }
     return finish(done);
   }
 
@@ -152,6 +157,9 @@ final class BatchCommand implements Callable<Integer> {
     try {
       if (!Files.isDirectory(results)) {
         Files.createDirectory(results);
+      }
+      if (!Files.isWritable(results)) {
+        throw new BadRequest(results + ": this folder may not be written to. Maybe name another.");
       }
     } catch (IOException e) {
       throw new BadRequest(

@@ -27,6 +27,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Does one file of a folder after the other; safe to share between threads.
@@ -73,7 +74,10 @@ record BatchFile(
           name, Status.BROKEN, faults.size() == 1 ? "1 fault" : faults.size() + " faults", faults);
     } catch (BadRequest e) {
       return failed(name, Status.FAILED, "not written", e.lines());
-    } catch (IOException | RuntimeException e) {
+    } catch (IOException e) {
+      return failed(
+          name, Status.FAILED, "not written", List.of(name + ": cannot be written: " + e));
+    } catch (RuntimeException e) {
       return failed(
           name, Status.FAILED, "internal error", List.of(name + ": Internal error: " + e));
     }
@@ -174,7 +178,7 @@ record BatchFile(
         faults);
   }
 
-  private void write(String name, java.util.function.UnaryOperator<String> text) {
+  private void write(String name, UnaryOperator<String> text) {
     Map<Path, String> texts = new LinkedHashMap<>();
     kinds.forEach(kind -> texts.put(result(name, kind), text.apply(kind)));
     OutputFiles.write(texts);

@@ -6,6 +6,7 @@ import counterset.model.WeekProblem.EarlierSession;
 import counterset.model.WeekSession;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
 /** The same week but for one thing. */
@@ -30,7 +31,7 @@ final class WeekChange {
   }
 
   private static List<WeekSession> sessions(
-      WeekProblem week, java.util.function.Function<WeekSession, Problem> change) {
+      WeekProblem week, Function<WeekSession, Problem> change) {
     List<WeekSession> sessions = new ArrayList<>();
     week.sessions().forEach(it -> sessions.add(new WeekSession(it.day(), change.apply(it))));
     return sessions;

@@ -36,8 +36,6 @@ import picocli.CommandLine.Parameters;
     })
 final class WeekCommand implements Callable<Integer> {
 
-  private static final int MOST_WEEKS = 12;
-
   private final Shell shell;
 
   @Parameters(
@@ -106,8 +104,8 @@ final class WeekCommand implements Callable<Integer> {
     List<String> faults = new ArrayList<>(past.faults());
     faults.addAll(WeekFiles.faults(files, shell));
     Set<DayOfWeek> days = Days.read("--redo", redo, faults);
-    if (weeks < 1 || weeks > MOST_WEEKS) {
-      faults.add("--weeks (" + weeks + ") must be from 1 to " + MOST_WEEKS + ".");
+    if (weeks < 1 || weeks > BlockPlanner.MOST_WEEKS) {
+      faults.add("--weeks (" + weeks + ") must be from 1 to " + BlockPlanner.MOST_WEEKS + ".");
     }
     if (seconds != null && (seconds < 1 || seconds > 3600)) {
       faults.add("--seconds (" + seconds + ") must be from 1 to 3600.");
@@ -159,8 +157,8 @@ final class WeekCommand implements Callable<Integer> {
             days,
             seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
             catalogue);
-    WeekPlan found = week(again.pinned(), catalogue);
-    WeekPlan joined = again.joined(found, new WeekPlanner(catalogue, Commands.version()));
+    WeekPlanner scorer = new WeekPlanner(catalogue, Commands.version());
+    WeekPlan joined = again.joined(week(again.pinned(scorer), catalogue), scorer);
     if (again.changesNothing(joined)) {
       shell.say("Nothing better was found: the week is as it was. Maybe name another --seed.");
     }

@@ -1,14 +1,10 @@
 package counterset.cli;
 
 import counterset.explain.WeekWords;
-import counterset.model.At;
 import counterset.model.Catalogue;
-import counterset.model.Exercise;
-import counterset.model.Keep;
 import counterset.model.Plan;
 import counterset.model.Session;
 import counterset.model.SolverNote;
-import counterset.model.Superset;
 import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
 import counterset.model.WeekSession;
@@ -16,12 +12,12 @@ import counterset.problem.PlanFile;
 import counterset.problem.PlanFileReader;
 import counterset.problem.WeekPlanFile;
 import counterset.problem.WeekPlanReader;
+import counterset.solve.KeptDays;
 import counterset.solve.WeekPlanner;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -31,17 +27,14 @@ final class WeekRedo {
 
   private final WeekProblem problem;
   private final List<Session> before;
-  private final List<Optional<SolverNote>> notes;
+  private final List<PlanFile> files;
   private final Set<DayOfWeek> days;
 
   private WeekRedo(
-      WeekProblem problem,
-      List<Session> before,
-      List<Optional<SolverNote>> notes,
-      Set<DayOfWeek> days) {
+      WeekProblem problem, List<Session> before, List<PlanFile> files, Set<DayOfWeek> days) {
     this.problem = problem;
     this.before = before;
-    this.notes = notes;
+    this.files = files;
     this.days = days;
   }
 
@@ -80,8 +73,7 @@ final class WeekRedo {
               problem.weights(),
               seed.getAsLong());
     }
-    return new WeekRedo(
-        problem, before, week.plans().stream().map(PlanFile::solver).toList(), days);
+    return new WeekRedo(problem, before, week.plans(), days);
   }
 
   private static void checkDays(WeekProblem week, Set<DayOfWeek> days) {
@@ -125,28 +117,15 @@ final class WeekRedo {
     }
   }
 
-  /** What the search is asked: every place of the days that stay is pinned. */
-  WeekProblem pinned() {
+  /** What the search is asked: the days that stay are kept place by place. */
+  WeekProblem pinned(WeekPlanner planner) {
     List<WeekSession> sessions = new ArrayList<>();
-    for (int i = 0; i < before.size(); i++) {
-      WeekSession session = problem.sessions().get(i);
-      sessions.add(
-          days.contains(session.day())
-              ? session
-              : new WeekSession(session.day(), session.problem().withKeep(places(before.get(i)))));
+    for (int i = 0; i < files.size(); i++) {
+      sessions.add(new WeekSession(problem.sessions().get(i).day(), files.get(i).problem()));
     }
-    return WeekChange.sessions(problem, sessions);
-  }
-
-  private static List<Keep> places(Session session) {
-    List<Keep> keep = new ArrayList<>();
-    for (Superset superset : session.supersets()) {
-      List<Exercise> exercises = superset.exercises();
-      for (int position = 0; position < exercises.size(); position++) {
-        keep.add(new Keep(new At(superset.number(), position), exercises.get(position).id()));
-      }
-    }
-    return keep;
+    SolverNote note = new SolverNote(problem.seed(), "none", Commands.version(), 0, true);
+    WeekPlan planned = planner.score(WeekChange.sessions(problem, sessions), before, note);
+    return KeptDays.keeping(problem, planned, days);
   }
 
   /** The week with the days that stay as they were, warm-up and modifications included. */
@@ -161,7 +140,7 @@ final class WeekRedo {
     for (int i = 0; i < before.size(); i++) {
       Plan plan = joined.plans().get(i);
       boolean anew = days.contains(problem.sessions().get(i).day());
-      plans.add(anew ? plan : notes.get(i).map(plan::withSolver).orElse(plan));
+      plans.add(anew ? plan : files.get(i).solver().map(plan::withSolver).orElse(plan));
     }
     return new WeekPlan(
         problem, plans, joined.score(), joined.matches(), joined.sets(), joined.solver());

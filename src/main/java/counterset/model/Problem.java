@@ -94,29 +94,6 @@ public record Problem(
         other);
   }
 
-  /** The same problem with other exercises that stay where they are. */
-  public Problem withKeep(List<Keep> others) {
-    return new Problem(
-        title,
-        minutes,
-        clock,
-        targets,
-        equipment,
-        limitations,
-        tracks,
-        level,
-        pairing,
-        include,
-        exclude,
-        others,
-        likes,
-        dislikes,
-        recent,
-        date,
-        weights,
-        seed);
-  }
-
   /** The same problem on another day, after other sessions. */
   public Problem after(List<Done> others, Optional<LocalDate> day) {
     return new Problem(

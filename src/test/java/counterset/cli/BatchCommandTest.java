@@ -6,12 +6,15 @@ import counterset.batch.Manifest;
 import counterset.json.JsonDocument;
 import counterset.json.Schemas;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -181,7 +184,7 @@ class BatchCommandTest {
 
   @Test
   void aKilledRunGoesOnWhereItWas() throws Exception {
-    int[] numbers = java.util.stream.IntStream.rangeClosed(1, 12).toArray();
+    int[] numbers = IntStream.rangeClosed(1, 12).toArray();
     Path killed = roster("killed", numbers).resolve("plans");
     Path whole = roster("whole", numbers).resolve("plans");
     String table = Cli.run(folder, "batch", "whole", "--jobs", "2").succeeds().out();
@@ -213,6 +216,20 @@ class BatchCommandTest {
     assertThat(again.err()).contains("nothing has changed: " + finished + ".");
     assertThat(again.out()).isEqualTo(table);
     assertThat(files(killed)).isEqualTo(files(whole));
+  }
+
+  @Test
+  void onATerminalABarShowsHowFarItIsAndTheTableStaysClean() throws IOException {
+    roster("r", 1, 2, 3);
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    Shell shell = new Shell(new PrintWriter(out), new PrintWriter(err), false, true, folder);
+    assertThat(Commands.run(shell, "batch", "r", "--effort", "quick")).isEqualTo(Exit.DONE);
+    shell.out().flush();
+    shell.err().flush();
+    assertThat(err.toString()).contains("\r[", "] 0 of 3", "] 1 of 3").doesNotContain("\n");
+    Files.delete(folder.resolve("r/plans").resolve(Manifest.NAME));
+    assertThat(out.toString()).isEqualTo(batch("r").out());
   }
 
   @Test
