@@ -7,6 +7,7 @@ import counterset.model.Target;
 import counterset.model.WeekProblem;
 import java.time.DayOfWeek;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -140,5 +141,55 @@ class WeekAskReaderTest {
     }
     assertThat(READER.read("Mon ".repeat(300)).faults().get(0).message())
         .contains("1000 characters");
+  }
+
+  @Test
+  void anythingAtAllIsReadOrRefused() {
+    String[] bits = {
+      "Mon",
+      "Tue-Thu",
+      "and",
+      ",",
+      ":",
+      ";",
+      "-",
+      "4 sessions",
+      "lower",
+      "upper",
+      "20 min",
+      "each",
+      "a week",
+      "48 h",
+      "recovery",
+      "as a rule",
+      "weekdays",
+      "every day",
+      "on",
+      "/",
+      "class with",
+      "sore knees",
+      "x",
+      "7",
+      "weeks",
+      "\ud83d\ude00",
+      "\u0007",
+      "30 min Sat",
+      "to",
+      "twice",
+      "level 2"
+    };
+    for (int seed = 0; seed < 3000; seed++) {
+      Random random = new Random(seed);
+      StringBuilder ask = new StringBuilder();
+      for (int i = random.nextInt(9); i >= 0; i--) {
+        ask.append(bits[random.nextInt(bits.length)]).append(random.nextInt(5) == 0 ? "" : " ");
+      }
+      WeekAskReading reading = READER.read(ask.toString());
+      assertThat(reading.problem().isPresent())
+          .as("seed %d: %s", seed, ask)
+          .isEqualTo(reading.faults().isEmpty());
+      reading.problem().ifPresent(week -> assertThat(week.sessions()).hasSizeBetween(1, 7));
+      assertThat(READER.read(ask.toString())).isEqualTo(reading);
+    }
   }
 }
