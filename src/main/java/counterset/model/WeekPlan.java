@@ -9,7 +9,8 @@ import java.util.List;
  * @param score of the week: the sum of the plans' and what the constraints of the week add; its
  *     lines are those of the week alone
  * @param matches every match of every constraint of the week
- * @param sets by target of any session, in the order they come up: what the week adds up to
+ * @param sets by target of any session, in the order they come up, then by muscle group that only
+ *     has a range: what the week adds up to
  */
 public record WeekPlan(
     WeekProblem problem,

@@ -8,7 +8,7 @@ import java.util.Map;
  *
  * @param sessions by day, at most one a day, from 1 to 7
  * @param earlier what was done before the week began, latest last; it counts for recovery and
- *     variety
+ *     variety, not for the sets and days of this week
  * @param setRanges the weekly sets that each target is to have, by muscle; the default range where
  *     there is none
  * @param recoveryIsRule whether too short a recovery breaks the plan instead of costing points

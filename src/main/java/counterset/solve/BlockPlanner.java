@@ -9,20 +9,25 @@ import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
 import counterset.model.WeekProblem.EarlierSession;
 import counterset.model.WeekSession;
+import counterset.planning.ExerciseFilter;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Plans several weeks, one after the other.
  *
- * <p>Each week knows what the two before it did: an exercise or a variant of it within two weeks
- * costs points, while its family may come again, so that the movements stay and the exercises
- * change. The clock of each week is {@link BlockProgress}'s. What is kept stays in all weeks.
+ * <p>The movements stay and the exercises change: an exercise or a variant of it within two weeks
+ * costs as much as twice in a week, while the others of its family are welcome in the session of
+ * the same day a week later, as if the coach liked them. The clock of each week is {@link
+ * BlockProgress}'s. What is kept stays in all weeks.
  */
 public final class BlockPlanner {
 
@@ -32,6 +37,7 @@ public final class BlockPlanner {
   private static final int DAYS = 7;
   private static final int WEEKS_THAT_COUNT = 2;
 
+  private final Catalogue catalogue;
   private final WeekPlanner planner;
 
   /**
@@ -40,6 +46,7 @@ public final class BlockPlanner {
    * @param version of this program, for the notes in plans
    */
   public BlockPlanner(Catalogue catalogue, String version) {
+    this.catalogue = catalogue;
     this.planner = new WeekPlanner(catalogue, version);
   }
 
@@ -68,7 +75,7 @@ public final class BlockPlanner {
     planner.stop();
   }
 
-  private static WeekProblem week(WeekProblem first, int week, List<WeekPlan> before) {
+  private WeekProblem week(WeekProblem first, int week, List<WeekPlan> before) {
     int daysLater = DAYS * (week - 1);
     List<EarlierSession> earlier = new ArrayList<>();
     for (EarlierSession session : first.earlier()) {
@@ -81,7 +88,7 @@ public final class BlockPlanner {
     }
     return new WeekProblem(
         first.title(),
-        first.sessions().stream().map(session -> session(session, week, daysLater)).toList(),
+        sessions(first, week, before),
         earlier,
         first.setRanges(),
         first.recoveryIsRule(),
@@ -111,11 +118,39 @@ public final class BlockPlanner {
         daysBeforeMonday, work.stream().map(Exercise::id).toList(), directSets);
   }
 
-  private static WeekSession session(WeekSession first, int week, int daysLater) {
-    Draft draft = new Draft(first.problem());
-    draft.clock = BlockProgress.clock(first.problem(), week);
-    Problem problem = draft.problem();
-    return new WeekSession(first.day(), problem.after(problem.recent(), date(problem, daysLater)));
+  private List<WeekSession> sessions(WeekProblem first, int week, List<WeekPlan> before) {
+    List<WeekSession> sessions = new ArrayList<>();
+    for (WeekSession session : first.sessions()) {
+      Draft draft = new Draft(session.problem());
+      draft.clock = BlockProgress.clock(session.problem(), week);
+      if (week > 1) {
+        Plan lastTime = before.get(week - 2).plans().get(sessions.size());
+        draft.likes.addAll(ofTheSameFamilies(session.problem(), lastTime, before));
+      }
+      Problem problem = draft.problem();
+      sessions.add(
+          new WeekSession(
+              session.day(), problem.after(problem.recent(), date(problem, DAYS * (week - 1)))));
+    }
+    return sessions;
+  }
+
+  /** What a session may use of the families of another and what no week that counts has used. */
+  private Set<String> ofTheSameFamilies(Problem asked, Plan lastTime, List<WeekPlan> before) {
+    Set<String> families =
+        lastTime.session().work().map(Exercise::family).collect(Collectors.toSet());
+    Set<String> used =
+        before.subList(Math.max(0, before.size() - WEEKS_THAT_COUNT), before.size()).stream()
+            .flatMap(week -> week.plans().stream())
+            .flatMap(plan -> plan.session().work())
+            .map(Exercise::root)
+            .collect(Collectors.toSet());
+    return new ExerciseFilter(asked, catalogue)
+        .main().stream()
+            .filter(exercise -> families.contains(exercise.family()))
+            .map(Exercise::root)
+            .filter(root -> !used.contains(root))
+            .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   /** Without a date a session follows the last one done: in later weeks by so many days more. */

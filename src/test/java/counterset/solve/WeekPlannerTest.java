@@ -54,10 +54,14 @@ class WeekPlannerTest {
   }
 
   private WeekSession session(DayOfWeek day, Region... regions) {
+    return session(day, MINUTES, regions);
+  }
+
+  private WeekSession session(DayOfWeek day, int minutes, Region... regions) {
     return new WeekSession(
         day,
         Problems.of(catalogue, regions)
-            .minutes(MINUTES)
+            .minutes(minutes)
             .owning(Problems.two("dumbbell"))
             .problem());
   }
@@ -70,12 +74,13 @@ class WeekPlannerTest {
   /** Weeks of two or three sessions, of one region or all, often close together. */
   private WeekProblem someWeek(int number) {
     Region[] all = Region.values();
+    int minutes = 8 + number % 5;
     Region[] one = {all[number % 2]};
     List<WeekSession> sessions = new ArrayList<>();
-    sessions.add(session(MONDAY, number % 3 == 0 ? all : one));
-    sessions.add(session(number % 2 == 0 ? TUESDAY : THURSDAY, one));
+    sessions.add(session(MONDAY, minutes, number % 3 == 0 ? all : one));
+    sessions.add(session(number % 2 == 0 ? TUESDAY : THURSDAY, minutes, one));
     if (number % 5 < 2) {
-      sessions.add(session(SATURDAY, all));
+      sessions.add(session(SATURDAY, minutes, all));
     }
     return week(number, number % 4 == 0, sessions.toArray(WeekSession[]::new));
   }

@@ -23,7 +23,7 @@ final class WeekWalk {
   private final Dice dice;
   private long weekEnergy;
   private long energy;
-  private long bestEnergy = Long.MIN_VALUE;
+  private long bestEnergy;
 
   /** A walk that starts from a solution. */
   WeekWalk(WeekSolution solution, DayTools[] tools, Dice dice) {
@@ -60,6 +60,11 @@ final class WeekWalk {
   /** The sessions, each at the best point of the walk. */
   List<DayWalk> days() {
     return days;
+  }
+
+  /** The best point's, that of the whole week. */
+  long bestEnergy() {
+    return bestEnergy;
   }
 
   private void attempt(DayWalk day, double lowest) {
