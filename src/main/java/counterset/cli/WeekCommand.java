@@ -62,7 +62,7 @@ final class WeekCommand implements Callable<Integer> {
   @Option(
       names = "--weeks",
       paramLabel = "N",
-      description = "Plan a block of N weeks, 1 to 12; exercises change from week to week.")
+      description = "Plan a block of N weeks, 1 to 12, one after the other.")
   private int weeks = 1;
 
   @Option(
