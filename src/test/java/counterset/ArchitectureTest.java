@@ -55,6 +55,7 @@ class ArchitectureTest {
           Map.entry("bound", Set.of("planning", "planning.constraints", "model", "timeline")),
           Map.entry("explain", Set.of("planning.constraints", "model")),
           Map.entry("journal", Set.of("model", "json")),
+          Map.entry("batch", Set.of("model", "json")),
           Map.entry("training", Set.of("model", "journal")),
           Map.entry("report", Set.of("model", "timeline", "explain")),
           Map.entry("report.text", Set.of("report", "model", "timeline", "explain")),
@@ -73,11 +74,12 @@ class ArchitectureTest {
           "solve", Set.of("timeline"),
           // The room of a pause that a sentence tells of.
           "explain", Set.of("timeline"),
-          // The one configured mapper, the resolved problem that a plan file echoes, and what a
-          // journal holds and comes to.
-          "report.json", Set.of("json", "problem", "journal", "training"),
-          // What a journal holds and comes to, and the advice on loads that a run sheet shows.
-          "report.text", Set.of("journal", "training"));
+          // The one configured mapper, the resolved problem that a plan file echoes, what a journal
+          // holds and comes to, and what came of the files of a folder.
+          "report.json", Set.of("json", "problem", "journal", "training", "batch"),
+          // What a journal holds and comes to, the advice on loads that a run sheet shows, and what
+          // came of the files of a folder.
+          "report.text", Set.of("journal", "training", "batch"));
 
   private static Path programClasses() {
     try {
@@ -136,7 +138,7 @@ class ArchitectureTest {
   void librariesStayWhereTheyBelong() {
     only("ai.timefold..", "planning..", "solve", "explain");
     only("picocli..", "cli..");
-    only("com.fasterxml..", "json", "catalogue", "problem", "journal", "report.json");
+    only("com.fasterxml..", "json", "catalogue", "problem", "journal", "batch", "report.json");
     only("com.networknt..", "json");
   }
 

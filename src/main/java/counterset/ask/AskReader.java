@@ -3,7 +3,9 @@ package counterset.ask;
 import counterset.model.Catalogue;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -18,8 +20,12 @@ public final class AskReader {
   private final List<PhraseReader> readers;
 
   public AskReader(Catalogue catalogue) {
+    this(catalogue, Vocabulary.of(catalogue));
+  }
+
+  /** A reader whose vocabulary may know more words, for suggestions. */
+  AskReader(Catalogue catalogue, Vocabulary vocabulary) {
     this.catalogue = catalogue;
-    Vocabulary vocabulary = Vocabulary.of(catalogue);
     this.suggestions = new Suggestions(catalogue, vocabulary);
     TimeLengths lengths = new TimeLengths(vocabulary);
     MuscleNames muscles = new MuscleNames(catalogue);
@@ -52,15 +58,7 @@ public final class AskReader {
   /** Reads an ask; never throws, whatever it is. */
   public AskReading read(String ask) {
     AskDraft draft = new AskDraft();
-    if (ask.length() > MAX_LENGTH) {
-      String start = Span.escape(ask.substring(0, 40)) + "...";
-      draft.fault(
-          new Span(start, 1),
-          "An ask has at most "
-              + MAX_LENGTH
-              + " characters; this one has "
-              + ask.length()
-              + ". Put a long one into a problem file.");
+    if (isTooLong(ask, draft)) {
       return new AskReading(Optional.empty(), List.of(), draft.faults());
     }
     Words words = new Words(ask, new Tokenizer(ask, draft).tokens());
@@ -71,6 +69,42 @@ public final class AskReader {
               + " knees\".");
     }
     return finish(ask, draft);
+  }
+
+  /** Whether an ask is longer than any is read; that is a fault. */
+  static boolean isTooLong(String ask, AskDraft draft) {
+    if (ask.length() <= MAX_LENGTH) {
+      return false;
+    }
+    String start = Span.escape(ask.substring(0, 40)) + "...";
+    draft.fault(
+        new Span(start, 1),
+        "An ask has at most "
+            + MAX_LENGTH
+            + " characters; this one has "
+            + ask.length()
+            + ". Put a long one into a problem file.");
+    return true;
+  }
+
+  /** Reads the words of one session out of several, of which there need not be any. */
+  AskReading read(Words words, AskDraft draft, String title) {
+    readAll(words, draft);
+    return finish(title, draft);
+  }
+
+  /** The phrases that are understood, by the places where they begin. */
+  Map<Integer, Phrase> phrases(Words words) {
+    Map<Integer, Phrase> phrases = new LinkedHashMap<>();
+    int at = 0;
+    while (at < words.size()) {
+      Optional<Phrase> phrase = words.isSeparator(at) ? Optional.empty() : longest(words, at);
+      if (phrase.isPresent()) {
+        phrases.put(at, phrase.get());
+      }
+      at = phrase.map(Phrase::end).orElse(at + 1);
+    }
+    return phrases;
   }
 
   /** Returns whether anything but filler words was there. */
@@ -111,12 +145,12 @@ public final class AskReader {
     return Optional.ofNullable(best);
   }
 
-  private AskReading finish(String ask, AskDraft draft) {
+  private AskReading finish(String title, AskDraft draft) {
     new Contradictions(catalogue, draft).report();
     Assembly assembly = new Assembly(catalogue, draft);
     if (draft.faults().isEmpty()) {
       List<String> echo = new Echo(catalogue, draft, assembly).lines();
-      return new AskReading(Optional.of(assembly.problem(ask)), echo, List.of());
+      return new AskReading(Optional.of(assembly.problem(title)), echo, List.of());
     }
     List<AskFault> faults = new ArrayList<>(draft.faults());
     faults.sort(Comparator.comparingInt(AskFault::column));

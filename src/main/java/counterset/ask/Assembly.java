@@ -114,7 +114,7 @@ final class Assembly {
   }
 
   /** The ask itself, with single spaces. */
-  private static String title(String ask) {
+  static String title(String ask) {
     StringBuilder title = new StringBuilder();
     for (int i = 0; i < ask.length(); i++) {
       char c = ask.charAt(i);

@@ -19,5 +19,6 @@ enum Kind {
   INCLUDE,
   LIKES,
   DISLIKES,
+  DAY,
   FILLER
 }

@@ -51,6 +51,21 @@ final class Words {
         || is(i, "/") && at(i - 1).isWord() && at(i + 1).isWord();
   }
 
+  /** Whether a word and the next one are joined by a hyphen. */
+  boolean isHyphenated(int i) {
+    int end = at(i).end();
+    return at(i).isWord()
+        && at(i + 1).isWord()
+        && at(i + 1).start() == end + 1
+        && !Character.isSpaceChar(ask.charAt(end))
+        && ask.charAt(end) != '\t';
+  }
+
+  /** The same words with other tokens. */
+  Words with(List<Token> others) {
+    return new Words(ask, others);
+  }
+
   /** The next place that holds none of the given keys. */
   int skip(int i, String... keys) {
     int at = i;

@@ -53,6 +53,8 @@ final class Commands {
   private static Map<String, Supplier<Object>> commands(Shell shell) {
     Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
     commands.put("plan", () -> new PlanCommand(shell));
+    commands.put("week", () -> new WeekCommand(shell));
+    commands.put("batch", () -> new BatchCommand(shell));
     commands.put("check", () -> new CheckCommand(shell));
     commands.put("log", () -> LogCommand.withSubcommands(shell));
     commands.put("catalogue", () -> CatalogueCommand.withSubcommands(shell));

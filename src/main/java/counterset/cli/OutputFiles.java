@@ -11,11 +11,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Writes files whole or not at all: each appears under its name only when all of them are complete.
  */
 final class OutputFiles {
+
+  private static final Pattern PART = Pattern.compile("\\..+\\.([0-9]{1,18})\\.part");
 
   private OutputFiles() {}
 
@@ -38,6 +43,20 @@ final class OutputFiles {
     } finally {
       parts.values().forEach(OutputFiles::deleteQuietly);
     }
+  }
+
+  /** Deletes the unfinished files that processes have left in a folder when they were killed. */
+  static void sweep(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      files.filter(OutputFiles::isLeftOver).forEach(OutputFiles::deleteQuietly);
+    } catch (IOException e) {
+      // They do no harm.
+    }
+  }
+
+  private static boolean isLeftOver(Path file) {
+    Matcher part = PART.matcher(file.getFileName().toString());
+    return part.matches() && ProcessHandle.of(Long.parseLong(part.group(1))).isEmpty();
   }
 
   private static void part(Path file, String text, Map<Path, Path> parts, List<String> faults) {

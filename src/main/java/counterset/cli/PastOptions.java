@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.journal.Entry;
 import counterset.journal.Journal;
 import counterset.journal.Reading;
 import counterset.model.Problem;
@@ -38,18 +39,31 @@ final class PastOptions {
    * @param problem what is asked for, which may have a day of its own
    */
   Past read(Shell shell, Problem problem) {
-    Optional<LocalDate> day = day(new ArrayList<>()).or(problem::date);
+    Optional<LocalDate> day = day().or(problem::date);
     if (log == null) {
       return new Past(List.of(), day, false);
     }
-    Reading reading = new Journal(shell.path(log)).read();
-    LeftOut.say(shell, log, reading);
-    Past past = new Past(reading.entries(), day, true);
+    Past past = new Past(entries(shell), day, true);
     int later = past.later();
     if (later > 0) {
       shell.say(log + ": entries after " + day.orElseThrow() + " are left out: " + later + ".");
     }
     return past;
+  }
+
+  /** The entries of the journal, by date; none if none is named. */
+  List<Entry> entries(Shell shell) {
+    if (log == null) {
+      return List.of();
+    }
+    Reading reading = new Journal(shell.path(log)).read();
+    LeftOut.say(shell, log, reading);
+    return reading.entries();
+  }
+
+  /** The day that is named, if the options have no fault. */
+  Optional<LocalDate> day() {
+    return day(new ArrayList<>());
   }
 
   private Optional<LocalDate> day(List<String> faults) {

@@ -26,18 +26,21 @@ final class Recheck {
 
   /** The plan that the session of the file makes. */
   Plan plan() {
+    SolverNote note = new SolverNote(file.problem().seed(), "none", Commands.version(), 0, true);
+    return new SessionPlanner(catalogue, Commands.version()).score(file.problem(), session(), note);
+  }
+
+  /** The session of the file. */
+  Session session() {
     List<Superset> supersets =
         file.supersets().stream()
             .map(s -> new Superset(s.number(), exercises(s.exercises())))
             .toList();
-    Session session =
-        new Session(
-            exercises(file.warmUp()),
-            supersets,
-            exercises(file.coolDown()),
-            file.modifications().stream().map(this::modifications).toList());
-    SolverNote note = new SolverNote(file.problem().seed(), "none", Commands.version(), 0, true);
-    return new SessionPlanner(catalogue, Commands.version()).score(file.problem(), session, note);
+    return new Session(
+        exercises(file.warmUp()),
+        supersets,
+        exercises(file.coolDown()),
+        file.modifications().stream().map(this::modifications).toList());
   }
 
   private Map<At, Exercise> modifications(Map<At, String> ids) {

@@ -43,7 +43,7 @@ record Request(Problem problem, List<String> echo) {
   }
 
   /** An ask is never the name of something that exists, nor does it end like a file of problems. */
-  private static boolean isFile(String text, Shell shell) {
+  static boolean isFile(String text, Shell shell) {
     if (text.endsWith(".json")) {
       return true;
     }
@@ -54,7 +54,7 @@ record Request(Problem problem, List<String> echo) {
     }
   }
 
-  private static String line(AskFault fault) {
+  static String line(AskFault fault) {
     return "ask, column " + fault.column() + ": " + fault.message();
   }
 }

@@ -28,7 +28,7 @@ public final class JsonFiles {
    */
   public static JsonDocument read(Path path) {
     String file = path.toString();
-    return JsonDocument.parse(file, decode(file, bytes(path)));
+    return parse(file, bytes(path));
   }
 
   /**
@@ -59,6 +59,16 @@ public final class JsonFiles {
     } catch (IOException e) {
       throw InvalidInputException.of(file, "The file cannot be read.");
     }
+  }
+
+  /**
+   * Reads the bytes of a file as UTF-8.
+   *
+   * @param file as the user named it
+   * @throws InvalidInputException with one violation if the text is not one JSON value
+   */
+  public static JsonDocument parse(String file, byte[] bytes) {
+    return JsonDocument.parse(file, decode(file, bytes));
   }
 
   private static InvalidInputException tooLarge(String file, String what) {

@@ -26,7 +26,12 @@ public final class Schemas {
           "exercises",
           "problem",
           "plan",
+          "week",
+          "week-plan",
+          "block-plan",
           "journal");
+
+  private static final String ID = "urn:counterset:schema:";
 
   private static final Map<String, Loaded> LOADED = new ConcurrentHashMap<>();
 
@@ -75,6 +80,12 @@ public final class Schemas {
         .toList();
   }
 
+  /** A schema that another one refers to by its id; null for all that is none of ours. */
+  private static String referredTo(String id) {
+    String name = id.startsWith(ID) ? id.substring(ID.length()) : "";
+    return NAMES.contains(name) ? text(name) : null;
+  }
+
   private static boolean isType(Error error) {
     return error.getKeyword().equals("type");
   }
@@ -85,7 +96,9 @@ public final class Schemas {
 
   private static Loaded load(String name) {
     JsonDocument document = JsonDocument.parse(name + ".schema.json", text(name));
-    SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+    SchemaRegistry registry =
+        SchemaRegistry.withDefaultDialect(
+            SpecificationVersion.DRAFT_2020_12, builder -> builder.schemas(Schemas::referredTo));
     return new Loaded(document, registry.getSchema(document.tree()));
   }
 }

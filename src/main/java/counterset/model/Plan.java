@@ -63,6 +63,25 @@ public record Plan(
         bound);
   }
 
+  /** The same plan with another note of how it was found. */
+  public Plan withSolver(SolverNote other) {
+    return new Plan(
+        problem,
+        session,
+        kinds,
+        timeline,
+        changeovers,
+        coverage,
+        fetch,
+        totals,
+        score,
+        matches,
+        cautions,
+        tracks,
+        other,
+        bound);
+  }
+
   /** The same plan with how good any session can be. */
   public Plan withBound(Bound limit) {
     return new Plan(

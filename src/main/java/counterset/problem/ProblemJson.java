@@ -17,12 +17,15 @@ import java.util.function.BiConsumer;
  */
 public final class ProblemJson {
 
+  /** The version of the problem format. */
+  static final int VERSION = 1;
+
   private ProblemJson() {}
 
   /** All fields in the order of the contract; only {@code date} may be absent. */
   public static ObjectNode write(Problem problem) {
     ObjectNode json = Json.object();
-    json.put("problem", 1).put("title", problem.title()).put("minutes", problem.minutes());
+    json.put("problem", VERSION).put("title", problem.title()).put("minutes", problem.minutes());
     json.set("clock", clock(problem.clock()));
     json.set(
         "targets",

@@ -24,6 +24,7 @@ final class Draft {
   final Set<String> include;
   final Set<String> exclude;
   final List<Keep> keep;
+  final Set<String> likes;
 
   Draft(Problem original) {
     this.original = original;
@@ -37,6 +38,7 @@ final class Draft {
     this.include = new LinkedHashSet<>(original.include());
     this.exclude = new LinkedHashSet<>(original.exclude());
     this.keep = new ArrayList<>(original.keep());
+    this.likes = new LinkedHashSet<>(original.likes());
   }
 
   Problem problem() {
@@ -53,7 +55,7 @@ final class Draft {
         include,
         exclude,
         keep,
-        original.likes(),
+        likes,
         original.dislikes(),
         original.recent(),
         original.date(),

@@ -10,12 +10,14 @@ import counterset.model.PlanScore;
 import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.Superset;
+import counterset.model.WeekProblem;
 import counterset.planning.ExerciseFilter;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
 import counterset.planning.constraints.SessionConstraint;
 import counterset.planning.constraints.SessionConstraint.Level;
+import counterset.planning.constraints.WeekConstraint;
 import counterset.planning.scoring.Ledger;
 import counterset.planning.scoring.ScoreSink;
 import counterset.timeline.SessionLength;
@@ -39,6 +41,17 @@ final class Scoring {
     for (SessionConstraint constraint : SessionConstraint.values()) {
       if (problem.weights().containsKey(constraint.id())) {
         weights.put(constraint.id(), constraint.points(constraint.weight(problem)));
+      }
+    }
+    return weights;
+  }
+
+  /** The weights of a week that differ from the default, as the solver takes them. */
+  static Map<String, HardMediumSoftScore> weights(WeekProblem problem) {
+    Map<String, HardMediumSoftScore> weights = new LinkedHashMap<>();
+    for (WeekConstraint constraint : WeekConstraint.values()) {
+      if (constraint.isOverridden(problem)) {
+        weights.put(constraint.id(), constraint.points(problem, constraint.weight(problem)));
       }
     }
     return weights;

@@ -16,6 +16,7 @@ public final class SessionPlanner {
 
   private final Catalogue catalogue;
   private final String version;
+  private final int mostThreads;
   private volatile Search search;
   private volatile boolean stopped;
 
@@ -25,6 +26,17 @@ public final class SessionPlanner {
    * @param version of this program, for the notes in plans
    */
   public SessionPlanner(Catalogue catalogue, String version) {
+    this(catalogue, version, Runtime.getRuntime().availableProcessors());
+  }
+
+  /**
+   * A planner beside others.
+   *
+   * @param mostThreads how many searches may run at once, at least 1; it changes nothing but the
+   *     time
+   */
+  public SessionPlanner(Catalogue catalogue, String version, int mostThreads) {
+    this.mostThreads = mostThreads;
     this.catalogue = catalogue;
     this.version = version;
   }
@@ -38,7 +50,7 @@ public final class SessionPlanner {
     SessionFacts facts =
         new SessionFacts(
             problem, catalogue, new ExerciseFilter(problem, catalogue).main(), supersets);
-    Search current = new Search(facts, Scoring.weights(problem));
+    Search current = new Search(facts, Scoring.weights(problem), mostThreads);
     search = current;
     if (stopped) {
       current.stop();

@@ -3,6 +3,7 @@ package counterset.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
@@ -101,6 +102,9 @@ class SchemasTest {
         "traits",
         "exercises",
         "problem",
+        "week",
+        "week-plan",
+        "block-plan",
         "journal"
       })
   void schemasAreThemselvesValidAndClosed(String name) {
@@ -118,6 +122,28 @@ class SchemasTest {
                 assertThat(object.has("additionalProperties")).as(object.toString()).isTrue());
   }
 
+  /** A session of a week has what a problem has, and says so in the same words. */
+  @Test
+  void aWeekHasTheFieldsOfAProblem() {
+    JsonNode problem = JsonDocument.parse("problem", Schemas.text("problem")).tree();
+    JsonNode week = JsonDocument.parse("week", Schemas.text("week")).tree();
+    assertThat(week.at("/$defs/problem/properties")).isEqualTo(problem.get("properties"));
+    problem
+        .get("$defs")
+        .properties()
+        .forEach(def -> assertThat(week.get("$defs").get(def.getKey())).isEqualTo(def.getValue()));
+    for (String part : List.of("session", "shared")) {
+      JsonNode fields = week.at("/$defs/" + part + "/properties");
+      problem
+          .get("properties")
+          .fieldNames()
+          .forEachRemaining(
+              name ->
+                  assertThat(fields.at("/" + name + "/$ref").textValue())
+                      .isEqualTo("#/$defs/problem/properties/" + name));
+    }
+  }
+
   @Test
   void namesListEverySchema() {
     assertThat(Schemas.names())
@@ -129,6 +155,9 @@ class SchemasTest {
             "exercises",
             "problem",
             "plan",
+            "week",
+            "week-plan",
+            "block-plan",
             "journal");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Schemas.text("problems"))

@@ -2,6 +2,7 @@ package counterset.planning.moves;
 
 import counterset.planning.scoring.SearchScore;
 import counterset.planning.scoring.TrackScore;
+import counterset.planning.scoring.WeekScore;
 
 /**
  * A score as one number.
@@ -25,6 +26,10 @@ record Energy(long perHard, long perMedium) {
   }
 
   long of(TrackScore score) {
+    return of(score.hard(), score.medium(), score.soft());
+  }
+
+  long of(WeekScore score) {
     return of(score.hard(), score.medium(), score.soft());
   }
 

@@ -51,7 +51,8 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
     return walks * tries(supersets) + tries(supersets) / LAX_PART;
   }
 
-  private static int tries(int supersets) {
+  /** How many tries one walk has. */
+  static int tries(int supersets) {
     return TRIES + TRIES_PER_SUPERSET * Math.max(FEWEST_SUPERSETS, supersets);
   }
 

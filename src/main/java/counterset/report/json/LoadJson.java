@@ -18,8 +18,13 @@ public final class LoadJson {
   /** The text of a plan with a list of load advice as its last property. */
   public static String plan(Plan plan, Catalogue catalogue, List<LoadAdvice> loads) {
     ObjectNode json = PlanJson.write(plan, catalogue);
-    json.set("loads", Nodes.objects(loads, LoadJson::advice));
+    add(json, loads);
     return Json.pretty(json);
+  }
+
+  /** Adds the list to the tree of a plan. */
+  static void add(ObjectNode plan, List<LoadAdvice> loads) {
+    plan.set("loads", Nodes.objects(loads, LoadJson::advice));
   }
 
   private static void advice(LoadAdvice advice, ObjectNode json) {

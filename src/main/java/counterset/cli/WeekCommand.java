@@ -1,0 +1,202 @@
+package counterset.cli;
+
+import counterset.model.Catalogue;
+import counterset.model.WeekPlan;
+import counterset.model.WeekProblem;
+import counterset.solve.BlockPlanner;
+import counterset.solve.Effort;
+import counterset.solve.Limit;
+import counterset.solve.WeekPlanner;
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans the sessions of a week together. */
+@Command(
+    name = "week",
+    description =
+        "Plans the sessions of a week together, from one line in a coach's words or a week file.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Examples:",
+      "  counterset week \"4 sessions, Mon Tue Thu Sat, 20 min, lower Mon and Thu, upper Tue,",
+      "    whole body Sat, dumbbells\" --write week.json",
+      "  counterset week week.json --redo tue --seed 2",
+      "",
+      "Exit status: 0 done; 1 internal error; 2 bad usage or bad input; 3 no feasible week."
+    })
+final class WeekCommand implements Callable<Integer> {
+
+  private final Shell shell;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "ASK",
+      description = "What is asked for, or the name of a week file; with --redo, a planned week.")
+  private List<String> ask;
+
+  @Mixin private final CatalogueOptions catalogues = new CatalogueOptions();
+
+  @Mixin private final PastOptions past = new PastOptions();
+
+  @Option(names = "--format", paramLabel = "KIND", description = "text or json.")
+  private Format format = Format.TEXT;
+
+  @Option(
+      names = "--write",
+      paramLabel = "FILE",
+      description =
+          "Also write the week to a file (.txt, .json), or to a folder (DIR/) one .txt and one .json"
+              + " file a session, such as monday.txt. May be repeated.")
+  private List<String> files = new ArrayList<>();
+
+  @Option(
+      names = "--weeks",
+      paramLabel = "N",
+      description = "Plan a block of N weeks, 1 to 12, one after the other.")
+  private int weeks = 1;
+
+  @Option(
+      names = "--redo",
+      paramLabel = "DAY",
+      split = ",",
+      description =
+          "Plan these days of a planned week (.json) anew and keep all others exactly; maybe with"
+              + " another --seed.")
+  private List<String> redo = new ArrayList<>();
+
+  @Option(names = "--seed", paramLabel = "N", description = "Another seed gives another week.")
+  private Long seed;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "HOW",
+      description = "quick, standard (the default) or thorough.")
+  private Effort effort = Effort.STANDARD;
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      description = "Search for N seconds; the week then depends on the machine.")
+  private Integer seconds;
+
+  WeekCommand(Shell shell) {
+    this.shell = shell;
+  }
+
+  @Override
+  public Integer call() {
+    Set<DayOfWeek> days = checkOptions();
+    Catalogue catalogue = catalogues.load(shell);
+    return days.isEmpty() ? plan(catalogue) : redo(days, catalogue);
+  }
+
+  private Set<DayOfWeek> checkOptions() {
+    List<String> faults = new ArrayList<>(past.faults());
+    faults.addAll(WeekFiles.faults(files, shell));
+    Set<DayOfWeek> days = Days.read("--redo", redo, faults);
+    if (weeks < 1 || weeks > BlockPlanner.MOST_WEEKS) {
+      faults.add("--weeks (" + weeks + ") must be from 1 to " + BlockPlanner.MOST_WEEKS + ".");
+    }
+    if (seconds != null && (seconds < 1 || seconds > 3600)) {
+      faults.add("--seconds (" + seconds + ") must be from 1 to 3600.");
+    }
+    if (!redo.isEmpty() && weeks > 1) {
+      faults.add("--redo is about one planned week. Leave out --weeks (" + weeks + ").");
+    }
+    if (!redo.isEmpty() && (past.log != null || past.date != null)) {
+      faults.add(
+          "--redo keeps what was done before as the planned week has it. Leave out --log and"
+              + " --date.");
+    }
+    if (!faults.isEmpty()) {
+      throw new BadRequest(faults);
+    }
+    return days;
+  }
+
+  private int plan(Catalogue catalogue) {
+    WeekRequest request = WeekRequest.read(ask, catalogue, shell);
+    WeekProblem asked = seed == null ? request.problem() : WeekChange.seed(request.problem(), seed);
+    WeekPast done = WeekPast.read(past, shell);
+    WeekProblem problem = done.before(asked, catalogue);
+    List<WeekPlan> found =
+        weeks == 1 ? List.of(week(problem, catalogue)) : block(problem, catalogue);
+    return handOut(
+        new WeekFiles(found, weeks == 1 ? done.loads(found.get(0)) : List.of(), catalogue),
+        request.echo());
+  }
+
+  private WeekPlan week(WeekProblem problem, Catalogue catalogue) {
+    WeekPlanner planner = new WeekPlanner(catalogue, Commands.version());
+    return Interruption.during(
+        () -> Progress.during(shell, "Planning", () -> planner.plan(problem, limit())),
+        planner::stop);
+  }
+
+  private List<WeekPlan> block(WeekProblem problem, Catalogue catalogue) {
+    BlockPlanner planner = new BlockPlanner(catalogue, Commands.version());
+    return Interruption.during(
+        () -> Progress.during(shell, "Planning", () -> planner.plan(problem, weeks, limit())),
+        planner::stop);
+  }
+
+  private int redo(Set<DayOfWeek> days, Catalogue catalogue) {
+    WeekRedo again =
+        WeekRedo.read(
+            shell.path(String.join(" ", ask)),
+            days,
+            seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
+            catalogue);
+    WeekPlanner scorer = new WeekPlanner(catalogue, Commands.version());
+    WeekPlan joined = again.joined(week(again.pinned(scorer), catalogue), scorer);
+    if (again.changesNothing(joined)) {
+      shell.say("Nothing better was found: the week is as it was. Maybe name another --seed.");
+    }
+    return handOut(new WeekFiles(List.of(joined), List.of(), catalogue), List.of());
+  }
+
+  private Limit limit() {
+    return new Limit(effort, seconds == null ? OptionalInt.empty() : OptionalInt.of(seconds));
+  }
+
+  private int handOut(WeekFiles result, List<String> echo) {
+    WeekRefusal refusal = new WeekRefusal(shell, result.weeks(), result.catalogue());
+    boolean feasible = refusal.isFeasible();
+    if (result.weeks().stream().anyMatch(week -> !week.solver().complete())) {
+      shell.say("Interrupted: this is the best found so far.");
+    }
+    if (feasible) {
+      result.write(files, shell);
+    }
+    boolean json = format == Format.JSON;
+    for (String line : echo) {
+      if (json || !feasible) {
+        shell.say("Read as: " + line);
+      } else {
+        shell.out().print("Read as: " + line + "\n");
+      }
+    }
+    if (json) {
+      shell.out().print(result.json());
+    } else if (feasible) {
+      shell.out().print((echo.isEmpty() ? "" : "\n") + result.text(shell.colour()));
+    }
+    shell.out().flush();
+    if (!feasible) {
+      refusal.explain();
+      return Exit.INFEASIBLE;
+    }
+    refusal.unmetWishes();
+    return Exit.DONE;
+  }
+}
