@@ -36,7 +36,15 @@ class ReadmeTest {
 
   @Test
   void everyCommandIsNamed() {
-    assertThat(README).contains("| `plan ", "| `check ", "| `catalogue ", "| `schema ");
+    assertThat(README)
+        .contains(
+            "| `plan ",
+            "| `week ",
+            "| `batch ",
+            "| `log ",
+            "| `check ",
+            "| `catalogue ",
+            "| `schema ");
   }
 
   private static String find(String pattern) {
