@@ -62,6 +62,9 @@ public final class Bench {
       add(cost.part(costs));
       drawCost(costs);
     }
+    if (settings.parts().contains(Settings.ROSTER)) {
+      add(roster());
+    }
   }
 
   /** What is found here without tracks tells the other parts of the problems that have none. */
@@ -81,6 +84,16 @@ public final class Bench {
     }
     add(quality.part(lines));
     drawQuality(lines);
+  }
+
+  private Part roster() throws IOException, InterruptedException {
+    tell("roster");
+    return new Part(
+        "Roster",
+        List.of("Sessions a second of the command batch, start-up included."),
+        List.of(),
+        List.of(),
+        BatchBench.rows(settings.target()));
   }
 
   private Part startup() throws IOException, InterruptedException {

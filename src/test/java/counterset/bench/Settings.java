@@ -19,8 +19,9 @@ record Settings(Path target, double refereeSeconds, int turns, String only, Set<
   static final String QUALITY = "quality";
   static final String TARGET = "target";
   static final String COST = "cost";
+  static final String ROSTER = "roster";
 
-  private static final List<String> ALL = List.of(STARTUP, QUALITY, TARGET, COST);
+  private static final List<String> ALL = List.of(STARTUP, QUALITY, TARGET, COST, ROSTER);
 
   Settings {
     if (refereeSeconds <= 0 || turns < 1) {
