@@ -10,7 +10,7 @@ import java.util.List;
 /** The relaxed problem: a limit for any multipliers, and how it changes with them. */
 final class Relaxation {
 
-  private static final int ORDER = Integer.getInteger("order", 200_000);
+  private static final int ORDER = 200_000;
   private final Network network;
   private Paths paths;
   private Diagram diagram;

@@ -46,49 +46,25 @@ public record Plan(
 
   /** The same plan on another clock that has the same length. */
   public Plan withTimeline(List<Interval> other) {
-    return new Plan(
-        problem,
-        session,
-        kinds,
-        other,
-        changeovers,
-        coverage,
-        fetch,
-        totals,
-        score,
-        matches,
-        cautions,
-        tracks,
-        solver,
-        bound);
+    return with(other, solver, bound);
   }
 
   /** The same plan with another note of how it was found. */
   public Plan withSolver(SolverNote other) {
-    return new Plan(
-        problem,
-        session,
-        kinds,
-        timeline,
-        changeovers,
-        coverage,
-        fetch,
-        totals,
-        score,
-        matches,
-        cautions,
-        tracks,
-        other,
-        bound);
+    return with(timeline, other, bound);
   }
 
   /** The same plan with how good any session can be. */
   public Plan withBound(Bound limit) {
+    return with(timeline, solver, Optional.of(limit));
+  }
+
+  private Plan with(List<Interval> clock, SolverNote note, Optional<Bound> limit) {
     return new Plan(
         problem,
         session,
         kinds,
-        timeline,
+        clock,
         changeovers,
         coverage,
         fetch,
@@ -97,7 +73,7 @@ public record Plan(
         matches,
         cautions,
         tracks,
-        solver,
-        Optional.of(limit));
+        note,
+        limit);
   }
 }

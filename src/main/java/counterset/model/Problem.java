@@ -73,29 +73,15 @@ public record Problem(
 
   /** The same problem with another seed. */
   public Problem withSeed(long other) {
-    return new Problem(
-        title,
-        minutes,
-        clock,
-        targets,
-        equipment,
-        limitations,
-        tracks,
-        level,
-        pairing,
-        include,
-        exclude,
-        keep,
-        likes,
-        dislikes,
-        recent,
-        date,
-        weights,
-        other);
+    return with(recent, date, other);
   }
 
   /** The same problem on another day, after other sessions. */
   public Problem after(List<Done> others, Optional<LocalDate> day) {
+    return with(others, day, seed);
+  }
+
+  private Problem with(List<Done> earlier, Optional<LocalDate> day, long other) {
     return new Problem(
         title,
         minutes,
@@ -111,10 +97,10 @@ public record Problem(
         keep,
         likes,
         dislikes,
-        others,
+        earlier,
         day,
         weights,
-        seed);
+        other);
   }
 
   /**
