@@ -18,11 +18,14 @@ import java.util.Map;
  */
 public final class DifferenceWords {
 
-  private static final Comparator<Difference> LARGEST_FIRST =
-      Comparator.comparing((Difference difference) -> constraint(difference).level())
-          .thenComparing(difference -> -Math.abs(difference.points()))
-          .thenComparing(DifferenceWords::constraint)
-          .thenComparing(Difference::sentence);
+  private static final Comparator<Told> LARGEST_FIRST =
+      Comparator.comparing((Told told) -> told.constraint().level())
+          .thenComparing(told -> -Math.abs(told.difference().points()))
+          .thenComparing(Told::constraint)
+          .thenComparing(Told::ofTracks)
+          .thenComparing(told -> told.difference().sentence());
+
+  private record Told(SessionConstraint constraint, boolean ofTracks, Difference difference) {}
 
   private DifferenceWords() {}
 
@@ -44,22 +47,24 @@ public final class DifferenceWords {
     }
     FollowerWords followers = new FollowerWords(to.problem(), catalogue);
     return alike.values().stream()
-        .map(group -> difference(group, words, followers))
+        .map(group -> told(group, words, followers))
         .sorted(LARGEST_FIRST)
+        .map(Told::difference)
         .toList();
   }
 
   /** Several of them say the same of different tracks. */
-  private static Difference difference(
-      List<Turnover> group, TurnoverWords words, FollowerWords followers) {
+  private static Told told(List<Turnover> group, TurnoverWords words, FollowerWords followers) {
     Turnover first = group.get(0);
     String who = followers.of(group.stream().flatMap(t -> t.track().stream()).toList());
-    return new Difference(
-        first.constraint().id(),
-        first.constraint().level().id(),
-        group.stream().mapToInt(Turnover::points).sum(),
-        group.stream().flatMap(t -> t.places().stream()).distinct().sorted().toList(),
-        English.capital(who + words.clause(first)));
+    Difference difference =
+        new Difference(
+            first.constraint().id(),
+            first.constraint().level().id(),
+            group.stream().mapToInt(Turnover::points).sum(),
+            group.stream().flatMap(t -> t.places().stream()).distinct().sorted().toList(),
+            English.capital(who + words.clause(first)));
+    return new Told(first.constraint(), first.track().isPresent(), difference);
   }
 
   /** A difference with its points, and what they mean where they are more than points. */
@@ -73,9 +78,5 @@ public final class DifferenceWords {
       meaning = better ? "a wish more, " : "a wish less, ";
     }
     return difference.sentence() + ": " + meaning + points;
-  }
-
-  private static SessionConstraint constraint(Difference difference) {
-    return ScoreWords.constraint(difference.constraint());
   }
 }

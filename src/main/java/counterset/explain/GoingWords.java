@@ -53,7 +53,7 @@ final class GoingWords {
       case LIKES -> exercise + ", which is liked, goes";
       case DISLIKES -> exercise + ", which is disliked, goes";
       case MODIFICATION_AWKWARD ->
-          names.subject(part) + ", which did not quite fit the moment of " + exercise + ", goes";
+          names.subject(part) + ", which did not quite fit the moment, goes";
       default -> throw new IllegalArgumentException(part.match().constraint());
     };
   }
