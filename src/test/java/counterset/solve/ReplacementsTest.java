@@ -7,11 +7,13 @@ import counterset.fixture.Problems;
 import counterset.fixture.RandomClasses;
 import counterset.model.At;
 import counterset.model.Exercise;
+import counterset.model.Keep;
 import counterset.model.Plan;
 import counterset.model.Superset;
 import counterset.report.ClassPlans;
 import counterset.report.Plans;
 import counterset.report.RandomPlans;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -50,11 +52,12 @@ class ReplacementsTest {
   /** Takes a few of the replacements at a random place. */
   private int take(Plan plan, String name, long seed) {
     Random random = new Random(seed);
-    List<At> filled = places(plan);
-    if (filled.isEmpty()) {
+    List<At> places = new ArrayList<>(places(plan));
+    places.addAll(holes(plan));
+    if (places.isEmpty()) {
       return 0;
     }
-    At at = filled.get(random.nextInt(filled.size()));
+    At at = places.get(random.nextInt(places.size()));
     List<Replacement> all = replacements.of(plan, at);
     for (int i = 0; i < Math.min(TAKEN, all.size()); i++) {
       Replacement chosen = all.get(i < 2 ? i : random.nextInt(all.size()));
@@ -163,6 +166,25 @@ class ReplacementsTest {
   }
 
   @Test
+  void whatIsKeptIsNotPushedOutWithoutBreakingARule() {
+    Plan legs = Plans.legs();
+    Keep keep = new Keep(new At(1, 0), "goblet-squat");
+    Plan plan =
+        new SessionPlanner(Plans.CATALOGUE, "test")
+            .score(legs.problem().keeping(List.of(keep)), legs.session(), legs.solver());
+    assertThat(plan.score().hard()).isZero();
+    for (Replacement replacement : replacements.of(plan, new At(1, 1))) {
+      if (replacement.exercise().isUnilateral()) {
+        assertThat(replacement.hard()).as(replacement.exercise().id()).isNegative();
+        assertThat(replacements.plan(plan, replacement).matches())
+            .extracting(match -> match.constraint())
+            .contains("keptMoved");
+      }
+      assertThat(replacements.plan(plan, replacement).score().hard()).isEqualTo(replacement.hard());
+    }
+  }
+
+  @Test
   void thereMustBeSuchAPlace() {
     Plan plan = Plans.legs();
     for (At at : List.of(new At(9, 0), new At(1, 2))) {
@@ -178,6 +200,14 @@ class ReplacementsTest {
             superset ->
                 IntStream.range(0, superset.exercises().size())
                     .mapToObj(position -> new At(superset.number(), position)))
+        .toList();
+  }
+
+  /** The first empty place of each superset that has one. */
+  private static List<At> holes(Plan plan) {
+    return plan.session().supersets().stream()
+        .filter(s -> s.exercises().size() < plan.problem().clock().perSuperset())
+        .map(superset -> new At(superset.number(), superset.exercises().size()))
         .toList();
   }
 

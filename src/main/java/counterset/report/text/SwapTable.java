@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 public final class SwapTable {
 
   private static final int MOST_REASONS = 3;
+  private static final String HANG = " ".repeat(13);
 
   private final Page page;
   private final SwapList list;
@@ -67,14 +68,19 @@ public final class SwapTable {
     page.strong(
         "",
         "REPLACEMENTS  points gained or lost in the whole session; --take 1 puts the first one in");
+    boolean allMet = true;
     for (SwapChoice choice : list.choices()) {
+      if (allMet && choice.score().medium() < list.plan().score().medium()) {
+        allMet = false;
+        page.plain(HANG, "These leave a wish unmet that the plan meets:");
+      }
       String lead =
           String.format(
               Locale.ROOT,
               "%4d  %5s  ",
               choice.number().orElseThrow(),
               ScoreWords.points(points(choice)));
-      choice(lead, choice, choice.differences());
+      choice(lead, choice);
     }
     more(list.choicesInAll() - list.choices().size(), "more");
   }
@@ -83,13 +89,12 @@ public final class SwapTable {
     return choice.score().soft() - list.plan().score().soft();
   }
 
-  private void choice(String lead, SwapChoice choice, List<Difference> differences) {
+  private void choice(String lead, SwapChoice choice) {
     page.strong(lead, choice.exercise().name() + sides(choice));
-    String hang = " ".repeat(lead.length());
     if (!choice.follows().isEmpty()) {
-      page.plain(hang, "Follows: " + String.join("; ", choice.follows()) + ".");
+      page.plain(HANG, "Follows: " + String.join("; ", choice.follows()) + ".");
     }
-    page.plain(hang, reasons(differences));
+    page.plain(HANG, reasons(choice.differences()));
   }
 
   private static String sides(SwapChoice choice) {
@@ -103,13 +108,13 @@ public final class SwapTable {
     }
     List<String> sentences = new ArrayList<>();
     differences.stream().limit(MOST_REASONS).map(DifferenceWords::line).forEach(sentences::add);
-    if (differences.size() > MOST_REASONS) {
-      int rest =
-          differences.stream()
-              .skip(MOST_REASONS)
-              .filter(difference -> difference.level().equals("soft"))
-              .mapToInt(Difference::points)
-              .sum();
+    int rest =
+        differences.stream()
+            .skip(MOST_REASONS)
+            .filter(difference -> difference.level().equals("soft"))
+            .mapToInt(Difference::points)
+            .sum();
+    if (rest != 0) {
       sentences.add("The rest: " + ScoreWords.points(rest));
     }
     return sentences.stream().map(sentence -> sentence + ".").collect(Collectors.joining(" "));
@@ -127,14 +132,14 @@ public final class SwapTable {
               .filter(difference -> difference.level().equals("hard") && difference.points() < 0)
               .map(difference -> difference.sentence() + ".")
               .collect(Collectors.joining(" "));
-      page.plain("             ", choice.exercise().name() + ": " + rules);
+      page.plain(HANG, choice.exercise().name() + ": " + rules);
     }
     more(list.breakingInAll() - list.breaking().size(), "more that would");
   }
 
   private void more(int number, String what) {
     if (number > 0) {
-      page.faint("             ", number + " " + what + ": --all shows them");
+      page.faint(HANG, number + " " + what + ": --all shows them");
     }
   }
 }
