@@ -1,23 +1,14 @@
 package counterset.cli;
 
-import counterset.json.Shown;
-import counterset.json.Violation;
 import counterset.model.At;
 import counterset.model.Catalogue;
-import counterset.model.Exercise;
-import counterset.model.Keep;
 import counterset.model.Plan;
-import counterset.model.SolverNote;
-import counterset.problem.PlanFile;
-import counterset.problem.PlanFileReader;
 import counterset.report.SwapList;
-import counterset.report.json.PlanDifferences;
 import counterset.report.json.PlanJson;
 import counterset.report.json.SwapJson;
 import counterset.report.text.RunSheet;
 import counterset.report.text.SwapTable;
 import counterset.solve.Replacement;
-import counterset.solve.SessionPlanner;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -47,8 +38,6 @@ import picocli.CommandLine.Parameters;
       "that keeps every rule can stand there."
     })
 final class SwapCommand implements Callable<Integer> {
-
-  private static final int FILE_FAULTS_SHOWN = 3;
 
   private final Shell shell;
   private Catalogue catalogue;
@@ -97,14 +86,12 @@ final class SwapCommand implements Callable<Integer> {
   public Integer call() {
     checkOptions();
     catalogue = catalogues.load(shell);
-    PlanFile read =
-        new PlanFileReader(Request.problems(catalogue), catalogue).read(shell.path(file));
-    Plan plan = new Recheck(read, catalogue).plan();
-    At at = Places.filled(place, plan);
-    Plan from = released(plan, at);
-    tellOfTheFile(read, plan);
+    SwapSource source = SwapSource.read(shell, file, catalogue);
+    At at = Places.filled(place, source.plan());
+    Plan from = source.released(at, release);
+    source.tell(shell, file);
     SwapChoices choices = new SwapChoices(from, at, catalogue);
-    return take == null ? list(choices) : take(from, at, choices);
+    return take == null ? list(from, choices) : take(from, at, choices);
   }
 
   private void checkOptions() {
@@ -127,49 +114,7 @@ final class SwapCommand implements Callable<Integer> {
     }
   }
 
-  /** The plan to start from, which may have to give up keeping what stands at the place. */
-  private Plan released(Plan plan, At at) {
-    Optional<Keep> kept = Places.keeping(plan, at);
-    if (kept.isEmpty()) {
-      return plan;
-    }
-    if (!release) {
-      String name = Places.standing(plan, at).map(Exercise::name).orElseThrow();
-      throw new BadRequest(
-          "--at ("
-              + at
-              + "): "
-              + name
-              + " is kept there, as the plan's problem asks. Maybe add --release, which keeps it no"
-              + " more.");
-    }
-    List<Keep> others = new ArrayList<>(plan.problem().keep());
-    others.remove(kept.get());
-    return new SessionPlanner(catalogue, Commands.version())
-        .score(plan.problem().keeping(others), plan.session(), plan.solver());
-  }
-
-  /** What stands in supersets counts; figures that somebody left behind are worked out anew. */
-  private void tellOfTheFile(PlanFile read, Plan plan) {
-    List<Violation> differences = PlanDifferences.of(read.document(), plan, catalogue);
-    if (differences.isEmpty()) {
-      return;
-    }
-    shell.say("The file says something else than its session works out to; the supersets count:");
-    differences.stream().limit(FILE_FAULTS_SHOWN).forEach(it -> shell.say("  " + it));
-    int more = differences.size() - FILE_FAULTS_SHOWN;
-    if (more > 0) {
-      shell.say("  " + more + " more: counterset check " + file + " tells them all.");
-    }
-    read.solver()
-        .map(SolverNote::version)
-        .filter(version -> !version.equals(Commands.version()))
-        .ifPresent(
-            version ->
-                shell.say("  It was written by version " + Shown.of(version) + " of Counterset."));
-  }
-
-  private int list(SwapChoices choices) {
+  private int list(Plan from, SwapChoices choices) {
     SwapList list = choices.list(all);
     shell
         .out()
@@ -177,7 +122,14 @@ final class SwapCommand implements Callable<Integer> {
             format == Format.JSON
                 ? SwapJson.text(list)
                 : SwapTable.of(list, catalogue, shell.colour()));
-    return choices.anyIsFeasible() ? Exit.DONE : Exit.INFEASIBLE;
+    if (choices.anyIsFeasible()) {
+      return Exit.DONE;
+    }
+    shell.out().flush();
+    shell.say("No feasible session: with none of them the session keeps every rule.");
+    Feasibility.hardFaults(from, catalogue).forEach(fault -> shell.say("  " + fault));
+    shell.say("Maybe swap another place.");
+    return Exit.INFEASIBLE;
   }
 
   private int take(Plan from, At at, SwapChoices choices) {

@@ -46,33 +46,6 @@ public final class KindWords {
     return String.join("; then ", new LinkedHashSet<>(links));
   }
 
-  /** What it is within a sentence: {@code a pair for front and back of the thigh}. */
-  String pairing(Superset superset) {
-    List<Exercise> exercises = superset.exercises();
-    if (superset.isUnilateral()) {
-      return "one exercise for both sides";
-    }
-    if (exercises.size() < 2) {
-      return "not full";
-    }
-    List<String> links = new ArrayList<>();
-    for (int i = 1; i < exercises.size(); i++) {
-      links.add(pair(exercises.get(i - 1), exercises.get(i)));
-    }
-    return (exercises.size() == 2 ? "a pair for " : "a row of ")
-        + String.join(", then ", new LinkedHashSet<>(links));
-  }
-
-  private String pair(Exercise first, Exercise second) {
-    return switch (opposites.kind(first, second)) {
-      case UNILATERAL -> "both sides";
-      case COMPOUND -> muscles(shared(first, second)) + " twice";
-      case AGONIST_ANTAGONIST -> opponents(first, second);
-      case OPPOSITE_REGION -> regions(first, second).replace(" with ", " and ");
-      case MIXED -> muscles(first.primary()) + " and " + muscles(second.primary());
-    };
-  }
-
   /** What it brings, as a sentence. */
   String sentence(Superset superset) {
     List<Exercise> exercises = superset.exercises();
@@ -108,24 +81,10 @@ public final class KindWords {
         .collect(Collectors.toSet());
   }
 
-  private static Set<String> shared(Exercise first, Exercise second) {
+  static Set<String> shared(Exercise first, Exercise second) {
     return first.primary().stream()
         .filter(second.primary()::contains)
         .collect(Collectors.toCollection(LinkedHashSet::new));
-  }
-
-  private String opponents(Exercise first, Exercise second) {
-    for (String one : first.primary()) {
-      for (String other : second.primary()) {
-        Muscle here = catalogue.muscles().get(one);
-        Muscle there = catalogue.muscles().get(other);
-        if (here.opposes().contains(other)) {
-          String names = English.lower(here.name()) + " and " + English.lower(there.name());
-          return Segments.both(here, there).orElse(names);
-        }
-      }
-    }
-    return muscles(first.primary()) + " with " + muscles(second.primary());
   }
 
   private String antagonists(Exercise first, Exercise second) {
@@ -146,7 +105,7 @@ public final class KindWords {
   /**
    * Upper with lower body, else front with back; knee-dominant with hip-dominant is what remains.
    */
-  private String regions(Exercise first, Exercise second) {
+  String regions(Exercise first, Exercise second) {
     Optional<Region> here = only(first.primary(), Muscle::region);
     Optional<Region> there = only(second.primary(), Muscle::region);
     if (here.isPresent() && there.isPresent() && here.get() != there.get()) {

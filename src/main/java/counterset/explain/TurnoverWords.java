@@ -21,7 +21,7 @@ final class TurnoverWords {
 
   private final Plan from;
   private final Plan to;
-  private final KindWords kinds;
+  private final PairingWords pairing;
   private final PartNames names;
   private final ComingWords coming;
   private final GoingWords going;
@@ -29,7 +29,7 @@ final class TurnoverWords {
   TurnoverWords(Plan from, Plan to, Catalogue catalogue) {
     this.from = from;
     this.to = to;
-    this.kinds = new KindWords(catalogue);
+    this.pairing = new PairingWords(catalogue);
     this.names = new PartNames(catalogue);
     this.coming = new ComingWords(names);
     this.going = new GoingWords(names);
@@ -113,8 +113,8 @@ final class TurnoverWords {
         turnover.parts().stream()
             .filter(part -> part.match().places().get(0).superset() == number)
             .toList();
-    String before = superset(from, number).map(kinds::pairing).orElse("nothing");
-    String after = superset(to, number).map(kinds::pairing).orElse("nothing");
+    String before = superset(from, number).map(pairing::of).orElse("nothing");
+    String after = superset(to, number).map(pairing::of).orElse("nothing");
     String superset = "superset " + number;
     if (own.size() > 1 || !own.get(0).whole()) {
       return superset + " is " + after + " instead of " + before;

@@ -2,6 +2,7 @@ package counterset.report.text;
 
 import counterset.explain.Difference;
 import counterset.explain.DifferenceWords;
+import counterset.explain.English;
 import counterset.explain.KindWords;
 import counterset.explain.ScoreWords;
 import counterset.model.Catalogue;
@@ -46,7 +47,13 @@ public final class SwapTable {
     page.strong(
         "", list.at() + ": " + list.standing().map(Exercise::name).orElse("nothing stands here"));
     page.plain(
-        "", "Superset " + superset.number() + ": " + new KindWords(catalogue).heading(superset));
+        "",
+        "Superset "
+            + superset.number()
+            + ": "
+            + superset.distinct().stream().map(Exercise::name).collect(Collectors.joining("  +  "))
+            + (superset.isUnilateral() ? ", left then right" : ""));
+    page.plain("", English.capital(new KindWords(catalogue).heading(superset)));
     page.plain("", "The plan: " + score(list.plan().score()));
   }
 
