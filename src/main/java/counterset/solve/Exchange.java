@@ -7,14 +7,11 @@ import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.Superset;
 import counterset.planning.Candidate;
-import counterset.planning.Cast;
 import counterset.planning.Change;
-import counterset.planning.Ranking;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
 import counterset.planning.scoring.SearchScore;
-import counterset.planning.scoring.TrackScore;
 import counterset.timeline.SessionLength;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -26,22 +23,17 @@ import java.util.function.BiConsumer;
 /**
  * A session from which a few exercises were taken, and what it would be worth with others in their
  * places. It serves one thread.
- *
- * <p>The followers of a track keep their modifications where they can, as in the search.
  */
 final class Exchange {
 
   private final SessionFacts facts;
   private final Session from;
   private final Candidate[] left;
-  private final Candidate[] leftStandIns;
   private final Candidate[] filled;
-  private final Candidate[] standIns;
   private final SearchScore score;
   private final SessionSolution solution;
-  // Both null where there are no tracks.
-  private final TrackScore followers;
-  private final Cast cast;
+  // Null where there are no tracks.
+  private final FollowerCast followers;
 
   /**
    * A session with gaps.
@@ -62,21 +54,23 @@ final class Exchange {
     int places = facts.supersets() * facts.perSuperset();
     this.left = new Candidate[places];
     this.filled = new Candidate[places];
-    this.leftStandIns = new Candidate[facts.tracks() * places];
-    this.standIns = new Candidate[leftStandIns.length];
     this.solution = SessionSolutions.empty(facts, Map.of());
     this.score = new SearchScore(facts);
-    boolean alone = facts.tracks() == 0;
-    this.followers = alone ? null : new TrackScore(facts);
-    this.cast = alone ? null : new Cast(facts, new Ranking(facts));
+    this.followers =
+        facts.tracks() == 0 ? null : new FollowerCast(facts, standIns(from.modifications()));
     forEach(from, (at, exercise) -> left[place(at)] = gaps.contains(at) ? null : of(exercise));
-    for (int track = 0; track < Math.min(facts.tracks(), from.modifications().size()); track++) {
-      int offset = track * places;
-      from.modifications()
-          .get(track)
-          .forEach((at, exercise) -> leftStandIns[offset + place(at)] = of(exercise));
-    }
     score.compute(left);
+  }
+
+  private Candidate[] standIns(List<Map<At, Exercise>> modifications) {
+    Candidate[] standIns = new Candidate[facts.tracks() * left.length];
+    for (int track = 0; track < Math.min(facts.tracks(), modifications.size()); track++) {
+      int offset = track * left.length;
+      modifications
+          .get(track)
+          .forEach((at, exercise) -> standIns[offset + place(at)] = of(exercise));
+    }
+    return standIns;
   }
 
   /** What was taken out counts no more, not even as something that the client could have done. */
@@ -145,15 +139,26 @@ final class Exchange {
       return own;
     }
     fill(change);
-    followers.compute(filled, standIns);
-    return own.plus(new Worth(followers.hard(), followers.medium(), followers.soft()));
+    return own.plus(followers.choose(left, filled));
   }
 
-  /** The session once its gaps are filled. */
-  Session session(Change change) {
+  /** The same, with better modifications sought where these break a rule or leave a wish unmet. */
+  Worth settle(Change change) {
+    Worth own = atMost(change);
     fill(change);
+    if (followers == null) {
+      return own;
+    }
+    followers.choose(left, filled);
+    return own.plus(followers.improve(filled, change));
+  }
+
+  /** The session last settled. */
+  Session session() {
     solution.getPlaces().forEach(place -> place.setCandidate(filled[place.getIndex()]));
-    solution.getStandIns().forEach(standIn -> standIn.setCandidate(standIns[standIn.getIndex()]));
+    solution
+        .getStandIns()
+        .forEach(standIn -> standIn.setCandidate(followers.standIns()[standIn.getIndex()]));
     List<Superset> supersets = SessionSolutions.supersets(solution);
     return new Session(
         from.warmUp(),
@@ -166,8 +171,5 @@ final class Exchange {
     change.exchange(left);
     System.arraycopy(left, 0, filled, 0, left.length);
     change.exchange(left);
-    if (cast != null) {
-      cast.choose(left, leftStandIns, filled, standIns);
-    }
   }
 }

@@ -91,12 +91,12 @@ final class Filling {
   }
 
   private Replacement replacement(Candidate candidate, Optional<Candidate> partner) {
-    Worth worth = exchange.worth(change);
+    Worth worth = exchange.settle(change);
     return new Replacement(
         candidate.exercise(),
         List.copyOf(gaps),
         partner.map(Candidate::exercise),
-        exchange.session(change),
+        exchange.session(),
         worth.hard(),
         worth.medium(),
         worth.soft());
