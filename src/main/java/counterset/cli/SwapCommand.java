@@ -8,6 +8,9 @@ import counterset.report.json.PlanJson;
 import counterset.report.json.SwapJson;
 import counterset.report.text.RunSheet;
 import counterset.report.text.SwapTable;
+import counterset.solve.Effort;
+import counterset.solve.Limit;
+import counterset.solve.Reflow;
 import counterset.solve.Replacement;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -67,6 +70,19 @@ final class SwapCommand implements Callable<Integer> {
   private boolean release;
 
   @Option(
+      names = "--reflow",
+      description =
+          "With --take: also plan the rest around it, with the fewest other changes that are worth"
+              + " it.")
+  private boolean reflow;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "HOW",
+      description = "With --reflow: quick, standard (the default) or thorough.")
+  private Effort effort = Effort.STANDARD;
+
+  @Option(
       names = "--write",
       paramLabel = "FILE",
       description =
@@ -109,6 +125,9 @@ final class SwapCommand implements Callable<Integer> {
     if (take == null && !files.isEmpty()) {
       faults.add("--write needs --take: only a plan with a replacement is written.");
     }
+    if (take == null && reflow) {
+      faults.add("--reflow needs --take: the rest is planned around a replacement.");
+    }
     if (!faults.isEmpty()) {
       throw new BadRequest(faults);
     }
@@ -134,12 +153,17 @@ final class SwapCommand implements Callable<Integer> {
 
   private int take(Plan from, At at, SwapChoices choices) {
     SwapTaking taking = new SwapTaking(from, at, catalogue, choices);
-    Optional<Replacement> chosen = taking.chosen(take);
+    Optional<Replacement> chosen = taking.chosen(take, reflow);
     if (chosen.isEmpty()) {
       taking.refusal(take).forEach(shell::say);
       return Exit.INFEASIBLE;
     }
-    Plan after = choices.with(chosen.get());
+    Plan swapped = choices.with(chosen.get());
+    Plan after = reflow ? reflowed(swapped, at) : swapped;
+    if (after.score().hard() < from.score().hard()) {
+      taking.stillBroken(chosen.get(), after).forEach(shell::say);
+      return Exit.INFEASIBLE;
+    }
     write(after);
     shell
         .out()
@@ -149,12 +173,27 @@ final class SwapCommand implements Callable<Integer> {
                 : RunSheet.of(after, catalogue, shell.colour()));
     shell.out().flush();
     taking.told(chosen.get(), after).forEach(shell::say);
+    if (reflow) {
+      shell.say("  " + SwapTaking.wonBack(swapped, after));
+    }
     if (Feasibility.isFeasible(after)) {
       return Exit.DONE;
     }
     shell.say("The session still breaks a rule:");
     Feasibility.hardFaults(after, catalogue).forEach(fault -> shell.say("  " + fault));
     return Exit.INFEASIBLE;
+  }
+
+  /** The rest planned around the choice; a partner that was found for it may change again. */
+  private Plan reflowed(Plan swapped, At at) {
+    Reflow planner = new Reflow(catalogue, Commands.version());
+    return Interruption.during(
+        () ->
+            Progress.during(
+                shell,
+                "Planning the rest",
+                () -> planner.reflow(swapped, List.of(at), Limit.of(effort))),
+        planner::stop);
   }
 
   private void write(Plan after) {

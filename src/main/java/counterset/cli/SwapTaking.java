@@ -19,10 +19,16 @@ record SwapTaking(Plan from, At at, Catalogue catalogue, SwapChoices choices) {
   /**
    * The replacement of a number, id or name; empty if the exercise is known and cannot stand there.
    *
+   * @param reflow whether the rest is planned around it, so that it may break a rule for now
    * @throws BadRequest if there is no such number or exercise
    */
-  Optional<Replacement> chosen(String written) {
-    return isNumber(written) ? Optional.of(number(written)) : choices.of(refusals().named(written));
+  Optional<Replacement> chosen(String written, boolean reflow) {
+    if (isNumber(written)) {
+      return Optional.of(number(written));
+    }
+    Exercise exercise = refusals().named(written);
+    Optional<Replacement> good = choices.of(exercise);
+    return good.isPresent() || !reflow ? good : choices.breaking(exercise);
   }
 
   private static boolean isNumber(String written) {
@@ -62,13 +68,43 @@ record SwapTaking(Plan from, At at, Catalogue catalogue, SwapChoices choices) {
     if (breaking.isEmpty()) {
       return List.of(refusals().reason(exercise));
     }
+    List<String> lines = brokenRules(exercise, choices.with(breaking.get()));
+    lines.add(
+        "Maybe add --reflow, which plans the rest around it, or take one that is listed without"
+            + " --take.");
+    return lines;
+  }
+
+  /** Why a replacement cannot be taken although the rest was planned around it. */
+  List<String> stillBroken(Replacement chosen, Plan after) {
+    List<String> lines = brokenRules(chosen.exercise(), after);
+    lines.add(
+        "No session around it keeps every rule. Maybe take one that is listed without --take.");
+    return lines;
+  }
+
+  private List<String> brokenRules(Exercise exercise, Plan after) {
     List<String> lines = new ArrayList<>();
     lines.add(exercise.name() + " at " + at + " would break a rule.");
-    DifferenceWords.differences(from, choices.with(breaking.get()), catalogue).stream()
+    DifferenceWords.differences(from, after, catalogue).stream()
         .filter(difference -> difference.level().equals("hard") && difference.points() < 0)
         .forEach(difference -> lines.add("  " + difference.sentence() + "."));
-    lines.add("Maybe take one that keeps every rule: without --take they are listed.");
     return lines;
+  }
+
+  /** What planning the rest around the choice was good for. */
+  static String wonBack(Plan swapped, Plan after) {
+    if (after.session().equals(swapped.session())) {
+      return "The rest stays as it is: no other change is worth it.";
+    }
+    int points = after.score().soft() - swapped.score().soft();
+    String mended =
+        after.score().hard() > swapped.score().hard()
+            ? ", and mend what it would have broken"
+            : after.score().medium() > swapped.score().medium()
+                ? ", and meet a wish that it would have left unmet"
+                : "";
+    return "The other changes bring " + ScoreWords.points(points) + mended + ".";
   }
 
   /** What the swap has done, one line each. */

@@ -51,10 +51,13 @@ public final class FollowWords {
         if (place.equals(at) || before.equals(Optional.of(now))) {
           continue;
         }
-        if (superset.isUnilateral() && superset.number() == at.superset()) {
-          secondSide(place, before).ifPresent(clauses::add);
-        } else {
+        if (!superset.isUnilateral()) {
           clauses.add(place + " becomes " + now.name());
+        } else if (superset.number() == at.superset()) {
+          secondSide(place, before).ifPresent(clauses::add);
+        } else if (position == 0) {
+          clauses.add(
+              "superset " + superset.number() + " becomes " + now.name() + ", left then right");
         }
       }
     }

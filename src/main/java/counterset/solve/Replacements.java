@@ -78,20 +78,11 @@ public final class Replacements {
   public Plan plan(Plan from, Replacement chosen) {
     Problem problem = from.problem();
     SolverNote note = new SolverNote(problem.seed(), "none", version, 0, true);
-    Plan plan =
-        new SessionPlanner(catalogue, version)
-            .score(problem, surrounded(from, chosen.session()), note);
+    Session session = chosen.session();
+    Session whole =
+        new Surroundings(problem, catalogue)
+            .renewed(from.session(), session.supersets(), session.modifications());
+    Plan plan = new SessionPlanner(catalogue, version).score(problem, whole, note);
     return from.bound().map(plan::withBound).orElse(plan);
-  }
-
-  private Session surrounded(Plan from, Session session) {
-    Surroundings surroundings = new Surroundings(from.problem(), catalogue);
-    Session before = surroundings.around(from.session().supersets());
-    Session after = surroundings.around(session.supersets());
-    return new Session(
-        before.warmUp().equals(session.warmUp()) ? after.warmUp() : session.warmUp(),
-        session.supersets(),
-        before.coolDown().equals(session.coolDown()) ? after.coolDown() : session.coolDown(),
-        session.modifications());
   }
 }

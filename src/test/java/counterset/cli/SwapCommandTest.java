@@ -97,6 +97,7 @@ class SwapCommandTest {
             + " known exercise. Maybe \"goblet-squat\"?",
         "--at 3B --write new.json | --write needs --take: only a plan with a replacement is"
             + " written.",
+        "--at 3B --reflow | --reflow needs --take: the rest is planned around a replacement.",
         "--at 3B --take 1 --write new.doc | --write (new.doc) has no ending that is known. Maybe"
             + " one of .txt, .json",
       })
@@ -184,6 +185,29 @@ class SwapCommandTest {
     assertThat(swap("--at", "3A").isRefused(1).err()).contains("this is no plan file");
     Files.delete(folder.resolve("plan.json"));
     swap("--at", "3A").isRefused(1);
+  }
+
+  @Test
+  void theRestIsPlannedAroundAChoiceThatWouldBreakARule() {
+    String[] alone = {"--at", "3B", "--take", "ankle-weight-side-lying-leg-sweep"};
+    Cli refused = swap(alone);
+    assertThat(refused.status()).isEqualTo(Exit.INFEASIBLE);
+    assertThat(refused.err()).contains("\nMaybe add --reflow, ");
+    Cli taken =
+        swap(
+                "--at",
+                "3B",
+                "--take",
+                "ankle-weight-side-lying-leg-sweep",
+                "--reflow",
+                "--effort",
+                "quick",
+                "--write",
+                "new.json")
+            .succeeds();
+    assertThat(taken.err()).contains("The other changes bring ", "and mend what it would have");
+    Cli.run(folder, "check", "new.json").succeeds();
+    assertThat(taken.out()).contains("Ankle-weight side-lying leg sweep");
   }
 
   @Test
