@@ -29,6 +29,7 @@ public final class Schemas {
           "week",
           "week-plan",
           "block-plan",
+          "swap",
           "journal");
 
   private static final String ID = "urn:counterset:schema:";

@@ -73,15 +73,20 @@ public record Problem(
 
   /** The same problem with another seed. */
   public Problem withSeed(long other) {
-    return with(recent, date, other);
+    return with(keep, recent, date, other);
   }
 
   /** The same problem on another day, after other sessions. */
   public Problem after(List<Done> others, Optional<LocalDate> day) {
-    return with(others, day, seed);
+    return with(keep, others, day, seed);
   }
 
-  private Problem with(List<Done> earlier, Optional<LocalDate> day, long other) {
+  /** The same problem with other places kept. */
+  public Problem keeping(List<Keep> kept) {
+    return with(kept, recent, date, seed);
+  }
+
+  private Problem with(List<Keep> kept, List<Done> earlier, Optional<LocalDate> day, long other) {
     return new Problem(
         title,
         minutes,
@@ -94,7 +99,7 @@ public record Problem(
         pairing,
         include,
         exclude,
-        keep,
+        kept,
         likes,
         dislikes,
         earlier,

@@ -19,6 +19,8 @@ public class SessionSolution {
   @PlanningEntityCollectionProperty private List<StandIn> standIns;
   @PlanningScore private HardMediumSoftScore score;
   private ConstraintWeightOverrides<HardMediumSoftScore> weights;
+  // Null where a search may go anywhere.
+  private Fence fence;
 
   /** For the solver, which clones solutions. */
   public SessionSolution() {}
@@ -37,6 +39,16 @@ public class SessionSolution {
 
   public SessionFacts getFacts() {
     return facts;
+  }
+
+  /** Which sessions a search may enter; null if it may go anywhere. */
+  public Fence getFence() {
+    return fence;
+  }
+
+  /** Keeps a search from here inside, where the solution itself must lie. */
+  public void setFence(Fence fence) {
+    this.fence = fence;
   }
 
   public List<Place> getPlaces() {

@@ -82,6 +82,28 @@ public final class SessionSolutions {
     return solution;
   }
 
+  /** The same with other places and stand-ins, and a place pinned where that is asked for. */
+  public static SessionSolution with(
+      SessionSolution solution, Candidate[] places, Candidate[] standIns, boolean[] pinned) {
+    List<Place> filled = new ArrayList<>();
+    for (Place place : solution.getPlaces()) {
+      int index = place.getIndex();
+      filled.add(
+          new Place(index, place.getSuperset(), place.getPosition(), pinned[index], places[index]));
+    }
+    List<StandIn> cast = new ArrayList<>();
+    for (StandIn standIn : solution.getStandIns()) {
+      StandIn other =
+          new StandIn(standIn.getIndex(), standIn.getTrack(), filled.get(standIn.getPlace()));
+      other.setCandidate(standIns[standIn.getIndex()]);
+      cast.add(other);
+    }
+    SessionSolution other =
+        new SessionSolution(solution.getFacts(), filled, cast, solution.getWeights());
+    other.setFence(solution.getFence());
+    return other;
+  }
+
   /** The supersets of a solution; one with a hole keeps what it has. */
   public static List<Superset> supersets(SessionSolution solution) {
     SessionFacts facts = solution.getFacts();

@@ -5,18 +5,20 @@ import counterset.planning.moves.SessionMoves;
 
 /** How hard the solver tries. */
 public enum Effort implements Identified {
-  QUICK("quick", 2, 1),
-  STANDARD("standard", 4, 2),
-  THOROUGH("thorough", 8, 12);
+  QUICK("quick", 2, 1, 16),
+  STANDARD("standard", 4, 2, 40),
+  THOROUGH("thorough", 8, 12, 160);
 
   private final String id;
   private final int starts;
   private final int walks;
+  private final int width;
 
-  Effort(String id, int starts, int walks) {
+  Effort(String id, int starts, int walks, int width) {
     this.id = id;
     this.starts = starts;
     this.walks = walks;
+    this.width = width;
   }
 
   @Override
@@ -32,6 +34,11 @@ public enum Effort implements Identified {
   /** How many walks each search makes, at least 1. */
   public int walks() {
     return walks;
+  }
+
+  /** How many sessions of each number of changes are gone on from, at least 1. */
+  int width() {
+    return width;
   }
 
   /**

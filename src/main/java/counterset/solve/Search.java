@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Several searches for one session, from seeds of their own. */
 final class Search {
@@ -33,18 +34,27 @@ final class Search {
   }
 
   /**
-   * Runs to the end, or until {@link #stop}.
+   * Runs from an empty session to the end, or until {@link #stop}.
    *
    * @param starts how many searches, at least 1
    * @param limit when each of them ends
    */
   SessionSolution best(int starts, TerminationConfig limit) {
-    SessionSolution empty = SessionSolutions.empty(facts, weights);
+    return best(starts, limit, () -> SessionSolutions.empty(facts, weights));
+  }
+
+  /**
+   * Runs from a given session.
+   *
+   * @param from makes it, anew for each search
+   */
+  SessionSolution best(int starts, TerminationConfig limit, Supplier<SessionSolution> from) {
+    SessionSolution given = from.get();
     boolean nothingToDecide =
-        empty.getStandIns().isEmpty()
-            && empty.getPlaces().stream().allMatch(place -> place.isPinned());
+        given.getStandIns().isEmpty()
+            && given.getPlaces().stream().allMatch(place -> place.isPinned());
     if (nothingToDecide || facts.candidates().isEmpty()) {
-      return empty;
+      return given;
     }
     List<Starts.Start<SessionSolution>> all = new ArrayList<>();
     for (int start = 0; start < starts; start++) {
@@ -52,9 +62,9 @@ final class Search {
       all.add(
           new Starts.Start<>(
               SearchConfig.of(seed, EnvironmentMode.NO_ASSERT).withTerminationConfig(limit),
-              SessionSolutions.empty(facts, weights)));
+              from.get()));
     }
-    return searches.best(all).orElse(empty);
+    return searches.best(all).orElse(given);
   }
 
   /**

@@ -46,6 +46,22 @@ final class Surroundings {
         modifications);
   }
 
+  /**
+   * A session that was changed, with a warm-up and cool-down chosen anew for it; one that somebody
+   * changed by hand stays.
+   *
+   * @param before the session with its warm-up and cool-down
+   */
+  Session renewed(Session before, List<Superset> supersets, List<Map<At, Exercise>> modifications) {
+    Session own = around(before.supersets());
+    Session renewed = around(supersets, modifications);
+    return new Session(
+        own.warmUp().equals(before.warmUp()) ? renewed.warmUp() : before.warmUp(),
+        supersets,
+        own.coolDown().equals(before.coolDown()) ? renewed.coolDown() : before.coolDown(),
+        modifications);
+  }
+
   /** Moves that suit all tracks, if they fill the time as well as any. */
   private List<Exercise> chosen(Part part, UnaryOperator<List<Exercise>> choice) {
     List<Exercise> moves = filter.part(part);

@@ -105,6 +105,7 @@ class SchemasTest {
         "week",
         "week-plan",
         "block-plan",
+        "swap",
         "journal"
       })
   void schemasAreThemselvesValidAndClosed(String name) {
@@ -158,6 +159,7 @@ class SchemasTest {
             "week",
             "week-plan",
             "block-plan",
+            "swap",
             "journal");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Schemas.text("problems"))

@@ -33,7 +33,7 @@ record Energy(long perHard, long perMedium) {
     return of(score.hard(), score.medium(), score.soft());
   }
 
-  private long of(int hard, int medium, int soft) {
+  long of(int hard, int medium, int soft) {
     return perHard * hard + perMedium * medium + soft;
   }
 }

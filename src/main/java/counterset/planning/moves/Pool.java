@@ -138,6 +138,11 @@ final class Pool {
       unilateral = new Candidate[0];
     }
 
+    /** Those that stand alone, in order; to be read only. */
+    Candidate[] singles() {
+      return single;
+    }
+
     boolean hasSingle() {
       return single.length > 0;
     }

@@ -1,22 +1,45 @@
 package counterset.planning.moves;
 
 import counterset.planning.Change;
+import counterset.planning.Fence;
 
 /** Draws the kind of a change. The shares of the kinds were chosen by measuring. */
 final class Proposals {
 
+  /** The share of the changes that undo others, near a given session. */
+  private static final int RETURN_PERCENT = 15;
+
   private final Refills refills;
   private final Reorders reorders;
   private final Dice dice;
+  // Null where there is nothing to return to.
+  private final Returns returns;
 
   Proposals(Lineup lineup, Pool pool, Dice dice) {
+    this(lineup, pool, dice, null);
+  }
+
+  /**
+   * Changes inside a fence, or near it.
+   *
+   * @param fence null if there is none
+   */
+  Proposals(Lineup lineup, Pool pool, Dice dice, Fence fence) {
     this.refills = new Refills(lineup, pool, dice);
     this.reorders = new Reorders(lineup, dice);
     this.dice = dice;
+    this.returns =
+        fence == null
+            ? null
+            : fence.home().map(home -> new Returns(lineup, home, dice)).orElse(null);
   }
 
   /** Makes up a change; false if this one cannot be made. */
   boolean next(Change change) {
+    if (returns != null && dice.nextInt(100) < RETURN_PERCENT) {
+      change.clear(false);
+      return returns.oneSuperset(change);
+    }
     int kind = dice.nextInt(100);
     if (kind < 66) {
       change.clear(false);

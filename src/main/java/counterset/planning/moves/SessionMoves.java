@@ -79,9 +79,15 @@ public final class SessionMoves implements MoveIteratorFactory<SessionSolution, 
           (followers != null || solution.getPlaces().stream().anyMatch(place -> !place.isPinned()))
               && !solution.getPlaces().isEmpty()
               && !facts.candidates().isEmpty();
-      walked = false;
+      walked = isFilled(solution);
     }
     return movable ? new Walks(solution, random) : Collections.emptyIterator();
+  }
+
+  /** Whether there is something to mend: a session that was given, or that is kept as a whole. */
+  private static boolean isFilled(SessionSolution solution) {
+    return solution.getPlaces().stream()
+        .anyMatch(place -> !place.isPinned() && place.getCandidate() != null);
   }
 
   private final class Walks implements Iterator<FillMove> {

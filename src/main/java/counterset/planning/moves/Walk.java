@@ -2,6 +2,7 @@ package counterset.planning.moves;
 
 import counterset.planning.Candidate;
 import counterset.planning.Change;
+import counterset.planning.Fence;
 import counterset.planning.SessionSolution;
 import counterset.planning.scoring.SearchScore;
 
@@ -25,6 +26,8 @@ final class Walk {
   // Null where there are no tracks.
   private final Followers followers;
   private final Candidate[] bestStandIns;
+  // Null where the walk may go anywhere.
+  private final Fence fence;
   private Energy measure = Energy.STRICT;
   private long here;
   private long best;
@@ -38,7 +41,8 @@ final class Walk {
     this.lineup = new Lineup(solution);
     this.score = score;
     this.dice = dice;
-    this.proposals = new Proposals(lineup, pool, dice);
+    this.fence = solution.getFence();
+    this.proposals = new Proposals(lineup, pool, dice, fence);
     this.change = new Change(lineup.size());
     this.bestPlaces = new Candidate[lineup.size()];
     this.followers = followers;
@@ -90,11 +94,15 @@ final class Walk {
     if (tried < lowest) {
       return;
     }
-    if (followers == null) {
-      lineup.make(change);
-    } else {
+    if (followers != null) {
       followers.leave(lineup);
+    }
+    lineup.make(change);
+    if (fence != null && !fence.admits(lineup.candidates())) {
       lineup.make(change);
+      return;
+    }
+    if (followers != null) {
       followers.tryCast(lineup);
       tried += followers.energy(measure);
       if (tried < lowest) {

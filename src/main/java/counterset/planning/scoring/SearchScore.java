@@ -45,13 +45,10 @@ public final class SearchScore {
     counts.compute(session);
   }
 
-  /**
-   * Works out what a change would make of the session last computed.
-   *
-   * @param change of places that nobody asked to keep
-   */
+  /** Works out what a change would make of the session last computed. */
   public void tryOut(Change change) {
     change.exchange(session);
+    keptCost = kept.cost(session);
     supersets.tryOut(session, change);
     walk.tryOut(session, change);
     counts.tryOut(session, change);
