@@ -37,6 +37,7 @@ class ArchitectureTest {
           Map.entry("problem", Set.of("model", "catalogue", "json")),
           Map.entry("ask", Set.of("model", "catalogue")),
           Map.entry("timeline", Set.of("model")),
+          Map.entry("typed", Set.of("model", "ask", "timeline")),
           Map.entry("planning", Set.of("model", "timeline")),
           Map.entry("planning.constraints", Set.of("planning", "model", "timeline")),
           Map.entry(
@@ -75,8 +76,9 @@ class ArchitectureTest {
           // The room of a pause that a sentence tells of.
           "explain", Set.of("timeline"),
           // The one configured mapper, the resolved problem that a plan file echoes, what a journal
-          // holds and comes to, and what came of the files of a folder.
-          "report.json", Set.of("json", "problem", "journal", "training", "batch"),
+          // holds and comes to, what came of the files of a folder, and what each line of a typed
+          // session was taken for.
+          "report.json", Set.of("json", "problem", "journal", "training", "batch", "typed"),
           // What a journal holds and comes to, the advice on loads that a run sheet shows, and what
           // came of the files of a folder.
           "report.text", Set.of("journal", "training", "batch"));
