@@ -43,7 +43,7 @@ record CheckWords(Checked checked, Catalogue catalogue) {
     List<String> wishes = checked.wishes(catalogue);
     if (!wishes.isEmpty()) {
       lines.add("Unmet wishes:");
-      wishes.forEach(wish -> lines.add("  " + wish));
+      EmptySupersets.together(wishes).forEach(wish -> lines.add("  " + wish));
     }
     if (!checked.differences().isEmpty()) {
       lines.add("The file says something else than its session works out to:");

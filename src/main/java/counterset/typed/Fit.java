@@ -21,6 +21,7 @@ final class Fit {
 
   private static final int SLIP = 2;
   private static final int MISSING = 3;
+  private static final int MAY_STAY_ON = 2;
   private static final Set<String> SOFT =
       Set.of(
           "standing",
@@ -31,8 +32,6 @@ final class Fit {
           "hand",
           "high",
           "two",
-          "lying",
-          "supported",
           "full",
           "easy");
 
@@ -145,10 +144,13 @@ final class Fit {
   private boolean isTrue(Word word) {
     Exercise exercise = entry.exercise();
     Set<String> ids = word.equipment();
-    if (!ids.isEmpty()
-        && (exercise.needs().stream().map(Need::equipment).anyMatch(ids::contains)
-            || exercise.allowsWorn().stream().anyMatch(ids::contains)
-            || equipment.comforts(ids, exercise.position()))) {
+    if (exercise.needs().stream().map(Need::equipment).anyMatch(ids::contains)
+        || equipment.comforts(ids, exercise.position())) {
+      return true;
+    }
+    if (exercise.allowsWorn().stream().anyMatch(ids::contains)) {
+      // It may stay on, but another way of doing it may need it.
+      cost += MAY_STAY_ON;
       return true;
     }
     Position position = exercise.position();

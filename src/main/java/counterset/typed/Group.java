@@ -14,6 +14,9 @@ final class Group {
   Source roundsAt;
   int roundsStart;
 
+  /** Whether a heading opened it, which holds until the next heading or blank line. */
+  boolean headed;
+
   /**
    * A group.
    *

@@ -3,7 +3,9 @@ package counterset.typed;
 import counterset.model.Exercise;
 import counterset.model.Part;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -118,10 +120,7 @@ final class ItemReader {
       report.fault(
           item.source,
           item.start,
-          typed
-              + " may be any of "
-              + names(several.stream().map(Exercise::name).toList())
-              + ". Name one of them.");
+          typed + " may be any of " + names(onePerRoot(several)) + ". Name one of them.");
       return;
     }
     Optional<String> elsewhere = elsewhere(item);
@@ -133,6 +132,13 @@ final class ItemReader {
             + (elsewhere.isPresent() ? elsewhere.get() : " is no exercise of the catalogue")
             + (near.isEmpty() ? "." : "; the nearest: " + names(near) + ".")
             + " A remark goes behind # or into brackets.");
+  }
+
+  /** The plainest way of doing each; its other ways would only make the list long. */
+  private static List<String> onePerRoot(List<Exercise> several) {
+    Map<String, String> names = new LinkedHashMap<>();
+    several.forEach(it -> names.putIfAbsent(it.root(), it.name()));
+    return List.copyOf(names.values());
   }
 
   /** An exercise of another part of the session. */

@@ -24,6 +24,9 @@ final class LineReader {
   final ClockSaid clock;
   Optional<String> title = Optional.empty();
 
+  /** What masses are taken for. */
+  static final String MASS = "the mass; the score knows light, medium and heavy only";
+
   private final Catalogue catalogue;
   private final SegmentReader segments;
   private final ItemReader items;
@@ -119,6 +122,7 @@ final class LineReader {
     endGroup();
     if (heading.kind() == Heading.Kind.SUPERSET) {
       open = new Group("", true);
+      open.headed = true;
       groups.add(open);
     }
     if (!rest.isBlank()) {
@@ -330,6 +334,9 @@ final class LineReader {
     clock(segment, source);
     for (Segment.Said said : segment.equipment) {
       mentioned.addAll(said.heard().equipment());
+      if (said.heard().equipment().stream().anyMatch(owned -> !owned.kg().isEmpty())) {
+        report.taken(source, said.start(), said.end(), MASS);
+      }
     }
     remarks(segment, source);
   }
@@ -360,14 +367,14 @@ final class LineReader {
     group.items.addAll(line);
     open = group;
     all.forEach(segment -> said(segment, source, group));
-    if (!group.whole && !label.placed() && line.size() > 1) {
+    if (!group.headed && !label.placed() && line.size() > 1) {
       endGroup();
     }
   }
 
   /** The superset that a line belongs to. */
   private Group group(Source source, Label label, int size) {
-    if (open != null && open.whole && open.key.isEmpty()) {
+    if (open != null && open.headed) {
       return open;
     }
     boolean goesOn =

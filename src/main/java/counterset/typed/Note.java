@@ -1,5 +1,6 @@
 package counterset.typed;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -10,6 +11,7 @@ import java.util.OptionalInt;
  * @param as what it was taken for, in words
  * @param sides whether it speaks of sides
  * @param one the only side that it names
+ * @param kg masses, in kilograms
  */
 record Note(
     int end,
@@ -17,7 +19,8 @@ record Note(
     boolean sides,
     Optional<OneSide> one,
     OptionalInt rounds,
-    OptionalInt work) {
+    OptionalInt work,
+    List<Double> kg) {
 
   /** A side of the body. */
   enum OneSide {
@@ -32,7 +35,8 @@ record Note(
         false,
         Optional.empty(),
         OptionalInt.empty(),
-        OptionalInt.empty());
+        OptionalInt.empty(),
+        List.of());
   }
 
   static Note rounds(int end, int count) {
@@ -42,7 +46,8 @@ record Note(
         false,
         Optional.empty(),
         OptionalInt.of(count),
-        OptionalInt.empty());
+        OptionalInt.empty(),
+        List.of());
   }
 
   static Note work(int end, int seconds) {
@@ -52,7 +57,8 @@ record Note(
         false,
         Optional.empty(),
         OptionalInt.empty(),
-        OptionalInt.of(seconds));
+        OptionalInt.of(seconds),
+        List.of());
   }
 
   static Note bothSides(int end) {
@@ -65,15 +71,22 @@ record Note(
   }
 
   private static Note side(int end, String as, Optional<OneSide> one) {
-    return new Note(end, as, true, one, OptionalInt.empty(), OptionalInt.empty());
+    return new Note(end, as, true, one, OptionalInt.empty(), OptionalInt.empty(), List.of());
   }
 
-  static Note plain(int end, String as) {
-    return new Note(end, as, false, Optional.empty(), OptionalInt.empty(), OptionalInt.empty());
+  static Note mass(int end, List<Double> kg) {
+    return new Note(
+        end,
+        LineReader.MASS,
+        false,
+        Optional.empty(),
+        OptionalInt.empty(),
+        OptionalInt.empty(),
+        kg);
   }
 
   /** The same, reaching further, with both sides named. */
   Note eachSide(int further) {
-    return new Note(further, as, true, one, rounds, work);
+    return new Note(further, as, true, one, rounds, work, kg);
   }
 }

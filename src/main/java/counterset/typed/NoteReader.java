@@ -2,6 +2,8 @@ package counterset.typed;
 
 import counterset.ask.Line;
 import counterset.ask.Token;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -83,8 +85,18 @@ final class NoteReader {
       return Optional.empty();
     }
     return line.is(end - 1, "kg", "kilo", "kilogram", "kilogramme")
-        ? Optional.of(Note.plain(end, "the mass; it changes nothing here"))
+        ? Optional.of(Note.mass(end, kg(start, end)))
         : Optional.empty();
+  }
+
+  private List<Double> kg(int from, int end) {
+    List<Double> kg = new ArrayList<>();
+    for (int i = from; i < end; i++) {
+      if (line.at(i).isNumber()) {
+        kg.add(Double.valueOf(line.at(i).key()));
+      }
+    }
+    return kg;
   }
 
   /** "x 12", "x2", "3 x 10", "2x". */
@@ -100,7 +112,13 @@ final class NoteReader {
       return Optional.of(
           eachSide(
               new Note(
-                  skipRep(rounds.end()), as, false, rounds.one(), rounds.rounds(), rounds.work())));
+                  skipRep(rounds.end()),
+                  as,
+                  false,
+                  rounds.one(),
+                  rounds.rounds(),
+                  rounds.work(),
+                  rounds.kg())));
     }
     Integer count = line.is(at, "x") ? whole(at + 1) : null;
     if (count == null) {
@@ -117,7 +135,7 @@ final class NoteReader {
   private Optional<Note> number(int at) {
     Integer count = whole(at);
     if (count == null) {
-      return Optional.empty();
+      return brokenMinutes(at);
     }
     int end = range(at);
     if (skipRep(end) > end) {
@@ -133,6 +151,17 @@ final class NoteReader {
     Note sided = eachSide(repetitions);
     return sided.sides() || end > at + 1 && line.is(at + 1, "-")
         ? Optional.of(sided)
+        : Optional.empty();
+  }
+
+  /** "1.5 min". */
+  private Optional<Note> brokenMinutes(int at) {
+    if (!line.at(at).isNumber() || !line.is(at + 1, "min", "minute", "m")) {
+      return Optional.empty();
+    }
+    double seconds = 60 * Double.parseDouble(line.at(at).key());
+    return seconds == Math.rint(seconds) && seconds > 0 && seconds < 3600
+        ? Optional.of(Note.work(at + 2, (int) seconds))
         : Optional.empty();
   }
 

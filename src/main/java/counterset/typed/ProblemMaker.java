@@ -35,7 +35,7 @@ import java.util.stream.Stream;
 final class ProblemMaker {
 
   private static final List<String> TOLD_HERE =
-      List.of("targets:", "equipment:", "clock:", "around it:", "supersets:", "level", "seed");
+      List.of("targets:", "equipment:", "clock:", "around it:", "supersets:", "seed");
 
   private final Catalogue catalogue;
   private final LineReader lines;
@@ -198,6 +198,14 @@ final class ProblemMaker {
   private List<Double> kg(String id) {
     Set<Double> kg = new LinkedHashSet<>();
     lines.mentioned.stream().filter(it -> it.id().equals(id)).forEach(it -> kg.addAll(it.kg()));
+    for (Item item : lines.all()) {
+      boolean held =
+          item.exercise().needs().stream()
+              .anyMatch(need -> need.equipment().equals(id) && need.load().isPresent());
+      if (held) {
+        item.segment.notes.forEach(noted -> kg.addAll(noted.note().kg()));
+      }
+    }
     return List.copyOf(kg);
   }
 
@@ -231,7 +239,9 @@ final class ProblemMaker {
     if (asked.isEmpty()) {
       text.add("limitations: none named");
     }
-    text.add("level " + level + (asked.isEmpty() ? " (assumed)" : ""));
+    if (ask.echo().isEmpty()) {
+      text.add("level " + level + (asked.isEmpty() ? " (assumed)" : ""));
+    }
     text.add(
         "clock: "
             + part(ClockPart.WORK, clock.work())
@@ -265,7 +275,7 @@ final class ProblemMaker {
     OptionalInt typed = lines.clock.seconds(part);
     if (typed.isPresent()) {
       int before = asked.map(it -> of(part, it.clock())).orElse(seconds);
-      return before == seconds ? text : text + " (as typed; " + before + " s by the ask)";
+      return before == seconds ? text : text + " (as typed, instead of " + before + " s)";
     }
     return asked.isPresent() ? text : text + " (assumed)";
   }

@@ -74,14 +74,15 @@ final class SegmentReader {
         segment.clock.add(new Segment.Said(clock, start(at), end(clock.end())));
         return clock.end();
       }
-      if (note.isPresent() && !isName(at)) {
+      Optional<Heard> held = line.equipment(at);
+      boolean more = held.isPresent() && (note.isEmpty() || held.get().end() > note.get().end());
+      if (note.isPresent() && !more) {
         segment.notes.add(new Segment.Noted(note.get(), start(at), end(note.get().end())));
         return note.get().end();
       }
       if (clock != null) {
         clock.faults().forEach(it -> segment.suspects.add(new Segment.Suspect(it, start(at))));
       }
-      Optional<Heard> held = line.equipment(at);
       if (held.isPresent()) {
         return equipment(at, held.get());
       }
@@ -90,11 +91,6 @@ final class SegmentReader {
 
     private static boolean goesFurther(Heard clock, Optional<Note> note) {
       return note.isEmpty() || clock.end() > note.get().end() || clock.rounds().isPresent();
-    }
-
-    /** In "left" of a name nothing is said of sides; no name has it, so far. */
-    private boolean isName(int at) {
-      return line.is(at, "both") && line.is(at + 1, "knee");
     }
 
     private int equipment(int at, Heard heard) {
