@@ -83,7 +83,9 @@ final class Clean {
 
   /** Whether digits and the unit of a mass follow: then a comma is a decimal one. */
   private static boolean isMass(String raw, int at) {
-    return raw.substring(at).toLowerCase(Locale.ROOT).matches("(?s)\\d{1,2}\\s?(kg|kilo).*");
+    return raw.substring(at)
+        .toLowerCase(Locale.ROOT)
+        .matches("(?s)\\d{1,2}[\\s\u00a0\u202f]?(kg|kilo).*");
   }
 
   /** Where a remark begins; a heading of Markdown and a number such as #1 are none. */

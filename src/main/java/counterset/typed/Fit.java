@@ -23,17 +23,7 @@ final class Fit {
   private static final int MISSING = 3;
   private static final int MAY_STAY_ON = 2;
   private static final Set<String> SOFT =
-      Set.of(
-          "standing",
-          "alternating",
-          "bodyweight",
-          "spot",
-          "place",
-          "hand",
-          "high",
-          "two",
-          "full",
-          "easy");
+      Set.of("standing", "alternating", "spot", "place", "hand", "high", "two", "full", "easy");
 
   private final Wanted wanted;
   private final Entry entry;
@@ -153,20 +143,26 @@ final class Fit {
       cost += MAY_STAY_ON;
       return true;
     }
+    if (word.key().equals("single") || word.key().equals("two")) {
+      return !ids.isEmpty();
+    }
+    cost++;
+    return describes(word.key(), exercise);
+  }
+
+  private boolean describes(String key, Exercise exercise) {
     Position position = exercise.position();
-    return switch (word.key()) {
+    return switch (key) {
       case "standing" -> position == Position.STANDING;
       case "seated", "sitting" -> position == Position.SEATED;
       case "kneeling" -> position == Position.KNEELING;
       case "lying", "floor" -> position.isFloor();
-      case "supported" ->
+      case "supported", "hand" ->
           exercise.needs().stream().map(Need::equipment).anyMatch(equipment::carries);
       case "alternating" -> exercise.sides() == Sides.ALTERNATING;
       case "bodyweight" ->
           exercise.needs().stream().map(Need::equipment).allMatch(equipment::carries);
       case "hold" -> exercise.pattern().equals("brace");
-      case "one", "single", "two" -> !ids.isEmpty();
-      case "hand" -> exercise.needs().stream().map(Need::equipment).anyMatch(equipment::carries);
       default -> false;
     };
   }

@@ -28,6 +28,12 @@ final class Group {
     this.whole = whole;
   }
 
+  /** Whether it has several exercises on the line where it begins. */
+  boolean onOneLine() {
+    return items.stream().filter(it -> it.source.number() == items.get(0).source.number()).count()
+        > 1;
+  }
+
   boolean isEmpty() {
     return items.isEmpty();
   }

@@ -123,6 +123,19 @@ final class ItemReader {
           typed + " may be any of " + names(onePerRoot(several)) + ". Name one of them.");
       return;
     }
+    NameMatcher.Found bare = withoutEquipment(item);
+    if (bare.isClear()) {
+      report.fault(
+          item.source,
+          item.start,
+          typed
+              + ": "
+              + bare.exercise().name()
+              + " is not known with that equipment. The ways of doing it: "
+              + names(matcher.waysOf(bare.exercise()))
+              + ".");
+      return;
+    }
     Optional<String> elsewhere = elsewhere(item);
     List<String> near = matcher.nearest(item.wanted);
     report.fault(
@@ -132,6 +145,14 @@ final class ItemReader {
             + (elsewhere.isPresent() ? elsewhere.get() : " is no exercise of the catalogue")
             + (near.isEmpty() ? "." : "; the nearest: " + names(near) + ".")
             + " A remark goes behind # or into brackets.");
+  }
+
+  private NameMatcher.Found withoutEquipment(Item item) {
+    List<Word> words =
+        item.wanted.words().stream().filter(word -> word.equipment().isEmpty()).toList();
+    return words.size() == item.wanted.words().size()
+        ? new NameMatcher.Found(List.of(), 0)
+        : matcher.find(item.wanted.with(words));
   }
 
   /** The plainest way of doing each; its other ways would only make the list long. */

@@ -23,6 +23,7 @@ final class Layout {
 
   private final int size;
   private final List<Places> supersets = new ArrayList<>();
+  private final boolean apart;
   private boolean paired;
 
   /**
@@ -32,6 +33,10 @@ final class Layout {
    */
   Layout(List<Group> groups, int size) {
     this.size = size;
+    this.apart =
+        size == 1
+            || groups.stream()
+                .anyMatch(it -> it.whole && !it.headed && it.key.isEmpty() && it.onOneLine());
     groups.forEach(this::add);
   }
 
@@ -45,6 +50,10 @@ final class Layout {
   }
 
   private void add(Group group) {
+    if (apart && !group.whole) {
+      alone(group);
+      return;
+    }
     if (group.whole || group.items.size() <= MOST) {
       supersets.add(new Places(group, both(group.items)));
       return;
@@ -67,6 +76,16 @@ final class Layout {
       }
     }
     close(group, next);
+  }
+
+  /** Where supersets of two stand on one line, every other line is one of its own. */
+  private void alone(Group group) {
+    List<Item> items = group.items;
+    for (int i = 0; i < items.size(); i++) {
+      boolean other = i + 1 < items.size() && isOtherSide(items.get(i), items.get(i + 1));
+      supersets.add(new Places(group, both(items.subList(i, other ? i + 2 : i + 1))));
+      i += other ? 1 : 0;
+    }
   }
 
   private void close(Group group, List<Item> next) {

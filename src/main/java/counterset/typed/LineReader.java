@@ -157,7 +157,8 @@ final class LineReader {
             .toList();
     boolean clear =
         found.stream().flatMap(List::stream).allMatch(it -> !it.found.exercises().isEmpty());
-    if (first && !clear && isLikeAsk(rest)) {
+    boolean some = found.stream().flatMap(List::stream).anyMatch(Item::isClear);
+    if (first && !some && isLikeAsk(rest, clear)) {
       ask.faults(rest, rest.first());
       first = false;
       return;
@@ -172,8 +173,13 @@ final class LineReader {
     place(rest, label, all, found);
   }
 
-  private static boolean isLikeAsk(Source source) {
-    return source.text().contains(",") || source.text().matches("(?i).*\\d\\s*min.*");
+  /**
+   * Whether a line that is no ask was meant to be one.
+   *
+   * @param near whether its words are near the names of exercises
+   */
+  private static boolean isLikeAsk(Source source, boolean near) {
+    return !near && source.text().contains(",") || source.text().matches("(?i).*\\d\\s*min.*");
   }
 
   private Wanted context() {
@@ -342,12 +348,7 @@ final class LineReader {
   }
 
   private void remarks(Segment segment, Source source) {
-    segment.odd.forEach(
-        start ->
-            report.fault(
-                source,
-                start,
-                "This is not understood here. A remark goes behind # or into brackets."));
+    segment.odd.forEach(odd -> report.fault(source, odd.start(), odd.message()));
     for (Segment.Piece piece : segment.pieces) {
       if (piece.bracketed()
           && piece.words().stream().anyMatch(word -> word.equipment().isEmpty())) {

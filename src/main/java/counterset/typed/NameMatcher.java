@@ -144,7 +144,10 @@ final class NameMatcher {
   /** The way of doing it that fits what is strapped on, or what there is instead. */
   private Exercise equipped(Exercise exercise, Wanted wanted) {
     Set<String> needs = needs(exercise);
-    boolean named = needs.stream().anyMatch(wanted::mentions);
+    boolean named =
+        needs.stream().anyMatch(wanted::mentions)
+            || wanted.words().stream()
+                .anyMatch(word -> !equipment.named(word.key(), exercise).isEmpty());
     Set<String> withWorn = new LinkedHashSet<>(needs);
     withWorn.addAll(wanted.worn());
     if (!withWorn.equals(needs) && exercise.allowsWorn().stream().noneMatch(wanted.worn()::contains)
@@ -172,6 +175,14 @@ final class NameMatcher {
   private List<Exercise> variants(Exercise exercise) {
     return catalogue.exercises(exercise.part()).stream()
         .filter(it -> it.root().equals(exercise.root()) && it.sides() == exercise.sides())
+        .toList();
+  }
+
+  /** The names of all ways of doing an exercise. */
+  List<String> waysOf(Exercise exercise) {
+    return catalogue.exercises(exercise.part()).stream()
+        .filter(it -> it.root().equals(exercise.root()))
+        .map(Exercise::name)
         .toList();
   }
 

@@ -24,12 +24,19 @@ final class Segment {
   /** A fault that stands only if no exercise explains the words. */
   record Suspect(AskFault fault, int start) {}
 
+  /** Signs or numbers that mean nothing here, and why. */
+  record Odd(int start, String message) {}
+
+  /** What to say of a sign or a number that means nothing. */
+  static final String UNKNOWN =
+      "This is not understood here. A remark goes behind # or into brackets.";
+
   final List<Piece> pieces = new ArrayList<>();
   final List<Noted> notes = new ArrayList<>();
   final List<Said> clock = new ArrayList<>();
   final List<Said> equipment = new ArrayList<>();
   final List<Suspect> suspects = new ArrayList<>();
-  final List<Integer> odd = new ArrayList<>();
+  final List<Odd> odd = new ArrayList<>();
 
   /** The words that may be a name, bracketed ones left out. */
   List<Word> words() {

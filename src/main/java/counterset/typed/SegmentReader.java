@@ -76,6 +76,13 @@ final class SegmentReader {
       }
       Optional<Heard> held = line.equipment(at);
       boolean more = held.isPresent() && (note.isEmpty() || held.get().end() > note.get().end());
+      int mass = line.afterMass(at);
+      if (note.isEmpty() && !more && mass > at) {
+        segment.odd.add(
+            new Segment.Odd(
+                start(at), "Masses are in kilograms: 1 lb is 0.454 kg. Say the masses in kg."));
+        return mass;
+      }
       if (note.isPresent() && !more) {
         segment.notes.add(new Segment.Noted(note.get(), start(at), end(note.get().end())));
         return note.get().end();
@@ -132,7 +139,7 @@ final class SegmentReader {
         Note note = Note.repetitions(at + 1, line.at(at).text() + " repetitions");
         segment.notes.add(new Segment.Noted(note, start(at), end(at + 1)));
       } else {
-        segment.odd.add(start(at));
+        odd(at);
       }
       return at + 1;
     }
@@ -174,9 +181,20 @@ final class SegmentReader {
             endPiece();
           }
         }
-        default -> segment.odd.add(start(at));
+        default -> odd(at);
       }
       return at + 1;
+    }
+
+    /** Something that means nothing here; several signs in a row are told of once. */
+    private void odd(int at) {
+      boolean again =
+          at > 0
+              && line.at(at - 1).kind() == Token.Kind.SYMBOL
+              && line.at(at - 1).end() == start(at);
+      if (!again) {
+        segment.odd.add(new Segment.Odd(start(at), Segment.UNKNOWN));
+      }
     }
 
     private void add(String key, Set<String> ids, int at) {
