@@ -167,13 +167,21 @@ final class Fit {
     };
   }
 
+  /** What it costs that equipment of the name was not typed with it. */
+  private int unsaid(String id) {
+    if (wanted.mentions(id)) {
+      return 0;
+    }
+    return wanted.known().contains(id) ? 1 : MISSING;
+  }
+
   /** Adds up what was not typed, and returns how many words of weight that is. */
   private int missing() {
     int missing = 0;
     for (String key : left) {
       String id = equipment.named(key, entry.exercise());
       if (!id.isEmpty()) {
-        cost += wanted.mentions(id) ? 0 : wanted.known().contains(id) ? 1 : 2;
+        cost += unsaid(id);
       } else if (SOFT.contains(key)) {
         cost++;
       } else {

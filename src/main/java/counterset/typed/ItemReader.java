@@ -91,9 +91,10 @@ final class ItemReader {
     List<Word> all = new ArrayList<>(words);
     all.addAll(mentions);
     boolean sided = segment.isSided();
+    boolean loaded = segment.notes.stream().anyMatch(it -> !it.note().kg().isEmpty());
     Set<String> known = context.known();
     Wanted wanted =
-        new Wanted(all, context.part(), sided, known, context.limited(), context.worn());
+        new Wanted(all, context.part(), sided, loaded, known, context.limited(), context.worn());
     int start = words.stream().mapToInt(Word::start).min().orElse(source.first());
     int end = words.stream().mapToInt(Word::end).max().orElse(start);
     return new Item(
@@ -169,7 +170,8 @@ final class ItemReader {
           part == item.wanted.part()
               ? new NameMatcher.Found(List.of(), 0)
               : matcher.find(
-                  new Wanted(item.wanted.words(), part, item.sided, Set.of(), false, Set.of()));
+                  new Wanted(
+                      item.wanted.words(), part, item.sided, false, Set.of(), false, Set.of()));
       if (found.isClear()) {
         return Optional.of(
             " is "

@@ -184,7 +184,7 @@ final class LineReader {
 
   private Wanted context() {
     boolean limited = !ask.silent().contains(AskTopic.EQUIPMENT);
-    return new Wanted(List.of(), section, false, ask.equipment(), limited, worn);
+    return new Wanted(List.of(), section, false, false, ask.equipment(), limited, worn);
   }
 
   private static boolean isRest(List<Segment> all) {

@@ -5,12 +5,14 @@ import counterset.ask.Keys;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Need;
+import counterset.model.Part;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -119,7 +121,8 @@ final class NameMatcher {
   /** Of several different exercises those that the equipment at hand and the sides speak for. */
   private List<Exercise> narrowed(List<Exercise> near, Wanted wanted) {
     List<Exercise> possible = near.stream().filter(it -> isAtHand(it, wanted)).toList();
-    List<Exercise> some = possible.isEmpty() ? near : possible;
+    boolean told = wanted.limited() || !wanted.known().isEmpty();
+    List<Exercise> some = possible.isEmpty() || !told ? near : possible;
     List<Exercise> sided =
         some.stream().filter(it -> it.isUnilateral() == wanted.oneSided()).toList();
     return wanted.oneSided() && !sided.isEmpty() ? sided : some;
@@ -141,8 +144,22 @@ final class NameMatcher {
         .orElseThrow();
   }
 
-  /** The way of doing it that fits what is strapped on, or what there is instead. */
+  /** The way of doing it that fits the mass, what is strapped on, or what there is instead. */
   private Exercise equipped(Exercise exercise, Wanted wanted) {
+    boolean bare = exercise.needs().stream().allMatch(need -> need.load().isEmpty());
+    if (wanted.loaded() && bare && exercise.part() == Part.MAIN) {
+      Optional<Exercise> loaded =
+          variants(exercise).stream()
+              .filter(it -> it.needs().stream().anyMatch(need -> need.load().isPresent()))
+              .min(Comparator.comparing((Exercise it) -> !isAtHand(it, wanted)));
+      if (loaded.isPresent()) {
+        return loaded.get();
+      }
+    }
+    return suited(exercise, wanted);
+  }
+
+  private Exercise suited(Exercise exercise, Wanted wanted) {
     Set<String> needs = needs(exercise);
     boolean named =
         needs.stream().anyMatch(wanted::mentions)

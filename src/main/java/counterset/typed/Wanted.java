@@ -10,6 +10,7 @@ import java.util.Set;
  * @param words of the name, in order
  * @param part of the session where it stands
  * @param oneSided whether sides were named
+ * @param loaded whether a mass was named
  * @param known equipment that is at hand, by id
  * @param limited whether there is no other equipment
  * @param worn what is strapped on by now, by id
@@ -18,6 +19,7 @@ record Wanted(
     List<Word> words,
     Part part,
     boolean oneSided,
+    boolean loaded,
     Set<String> known,
     boolean limited,
     Set<String> worn) {
@@ -29,11 +31,11 @@ record Wanted(
   }
 
   Wanted with(List<Word> others) {
-    return new Wanted(others, part, oneSided, known, limited, worn);
+    return new Wanted(others, part, oneSided, loaded, known, limited, worn);
   }
 
   Wanted knowing(Set<String> equipment) {
-    return new Wanted(words, part, oneSided, equipment, limited, worn);
+    return new Wanted(words, part, oneSided, loaded, equipment, limited, worn);
   }
 
   /** Whether equipment was named with the exercise. */

@@ -36,6 +36,8 @@ class TypedReaderTest {
         "sliding leg curl, lowering only | slider-leg-curl-lowering",
         "squat and push-up | bodyweight-squat push-up",
         "squat + push-up + plank | bodyweight-squat push-up forearm-plank",
+        "calf raise 2 x 10 kg | dumbbell-calf-raise",
+        "squat 12kg | dumbbell-squat",
         "squat into push-up | bodyweight-squat push-up",
         "squat, push-up | bodyweight-squat push-up",
       })
