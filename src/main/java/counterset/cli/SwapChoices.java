@@ -77,7 +77,8 @@ final class SwapChoices {
   }
 
   /**
-   * The list to be shown.
+   * The list to be shown. Its plans are put together over the cores, since a class may have
+   * hundreds.
    *
    * @param all whether nothing is left out
    */
@@ -89,10 +90,13 @@ final class SwapChoices {
         at,
         Places.standing(plan, at),
         IntStream.range(0, shown.size())
+            .parallel()
             .mapToObj(i -> choice(Optional.of(i + 1), shown.get(i)))
             .toList(),
         good.size(),
-        breaking.subList(0, broken).stream().map(it -> choice(Optional.empty(), it)).toList(),
+        breaking.subList(0, broken).parallelStream()
+            .map(it -> choice(Optional.empty(), it))
+            .toList(),
         breaking.size());
   }
 
