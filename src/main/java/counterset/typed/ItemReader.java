@@ -30,9 +30,8 @@ final class ItemReader {
         segment.pieces.stream().filter(piece -> !piece.bracketed()).toList();
     List<Word> mentions =
         segment.pieces.stream()
-            .filter(Segment.Piece::bracketed)
+            .filter(piece -> piece.bracketed() && piece.isEquipment())
             .flatMap(piece -> piece.words().stream())
-            .filter(word -> !word.equipment().isEmpty())
             .toList();
     if (pieces.size() > 1) {
       List<List<Word>> cut = merged(pieces);
@@ -71,8 +70,7 @@ final class ItemReader {
   private static List<List<Word>> merged(List<Segment.Piece> pieces) {
     List<List<Word>> merged = new ArrayList<>();
     for (Segment.Piece piece : pieces) {
-      boolean mention = piece.words().stream().noneMatch(word -> word.equipment().isEmpty());
-      if (mention && !merged.isEmpty()) {
+      if (piece.isEquipment() && !merged.isEmpty()) {
         merged.get(merged.size() - 1).addAll(piece.words());
       } else {
         merged.add(new ArrayList<>(piece.words()));

@@ -350,8 +350,7 @@ final class LineReader {
   private void remarks(Segment segment, Source source) {
     segment.odd.forEach(odd -> report.fault(source, odd.start(), odd.message()));
     for (Segment.Piece piece : segment.pieces) {
-      if (piece.bracketed()
-          && piece.words().stream().anyMatch(word -> word.equipment().isEmpty())) {
+      if (piece.bracketed() && !piece.isEquipment()) {
         report.taken(source, piece.start(), piece.end(), "a remark");
       }
     }

@@ -13,7 +13,13 @@ import java.util.List;
 final class Segment {
 
   /** Words between two commas, dashes or brackets. */
-  record Piece(List<Word> words, boolean bracketed, int start, int end) {}
+  record Piece(List<Word> words, boolean bracketed, int start, int end) {
+
+    /** Whether it names equipment and nothing else. */
+    boolean isEquipment() {
+      return words.stream().noneMatch(word -> word.equipment().isEmpty());
+    }
+  }
 
   /** A note with its place. */
   record Noted(Note note, int start, int end) {}

@@ -114,7 +114,11 @@ class CheckTypedTest {
     assertThat(java.util.Arrays.compare(score(plan), before))
         .as(run.err())
         .isGreaterThanOrEqualTo(0);
-    assertThat(run.err().lines().filter(line -> line.matches("  \\d+[ABC]: .* (instead of|where nothing was).*")).count())
+    assertThat(
+            run.err()
+                .lines()
+                .filter(line -> line.matches("  \\d+[ABC]: .* (instead of|where nothing was).*"))
+                .count())
         .isLessThanOrEqualTo(changes);
     assertThat(JsonFiles.read(folder.resolve("better.json")).tree()).isEqualTo(plan);
     int status = Cli.run(folder, "check", "better.json").status();

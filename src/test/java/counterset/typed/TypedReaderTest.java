@@ -38,6 +38,8 @@ class TypedReaderTest {
         "squat + push-up + plank | bodyweight-squat push-up forearm-plank",
         "calf raise 2 x 10 kg | dumbbell-calf-raise",
         "squat 12kg | dumbbell-squat",
+        "push-up (or from a chair) | push-up",
+        "push-up (chair) | chair-push-up",
         "squat into push-up | bodyweight-squat push-up",
         "squat, push-up | bodyweight-squat push-up",
       })
