@@ -54,7 +54,7 @@ final class Finish {
   private void nameAgain() {
     Set<String> known = new LinkedHashSet<>(ask.equipment());
     if (known.isEmpty()) {
-      lines.mentioned.stream().map(Owned::id).forEach(known::add);
+      lines.sayings.mentioned.stream().map(Owned::id).forEach(known::add);
       lines.all().stream()
           .filter(Item::isClear)
           .forEach(it -> known.addAll(NameMatcher.needs(it.exercise())));
@@ -67,6 +67,7 @@ final class Finish {
   private TypedReading laidOut() {
     int size =
         lines
+            .sayings
             .clock
             .perSuperset()
             .orElse(ask.problem().map(it -> it.clock().perSuperset()).orElse(2));
@@ -138,7 +139,7 @@ final class Finish {
 
   /** The rounds of all supersets, which share one number. */
   private OptionalInt rounds(Layout layout) {
-    OptionalInt all = lines.clock.rounds();
+    OptionalInt all = lines.sayings.clock.rounds();
     Group first = null;
     for (Layout.Places places : layout.supersets()) {
       Group group = places.group();

@@ -143,7 +143,8 @@ final class ItemReader {
         typed
             + (elsewhere.isPresent() ? elsewhere.get() : " is no exercise of the catalogue")
             + (near.isEmpty() ? "." : "; the nearest: " + names(near) + ".")
-            + " A remark goes behind # or into brackets.");
+            + " A remark goes behind # or into brackets."
+            + (item.source.number() == 1 ? " A title begins with \"Title:\"." : ""));
   }
 
   private NameMatcher.Found withoutEquipment(Item item) {

@@ -3,15 +3,11 @@ package counterset.typed;
 import counterset.ask.AskTopic;
 import counterset.ask.ClockPart;
 import counterset.model.Catalogue;
-import counterset.model.EquipmentKind;
-import counterset.model.Owned;
 import counterset.model.Part;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /** Goes through the lines and gathers what they say. Lives for one reading. */
@@ -20,19 +16,14 @@ final class LineReader {
   final List<Group> groups = new ArrayList<>();
   final List<Item> warmUp = new ArrayList<>();
   final List<Item> coolDown = new ArrayList<>();
-  final List<Owned> mentioned = new ArrayList<>();
-  final ClockSaid clock;
+  final Sayings sayings;
   Optional<String> title = Optional.empty();
 
-  /** What masses are taken for. */
-  static final String MASS = "the mass; the score knows light, medium and heavy only";
-
-  private final Catalogue catalogue;
   private final SegmentReader segments;
   private final ItemReader items;
   private final Asked ask;
   private final Report report;
-  private final Set<String> worn = new LinkedHashSet<>();
+  private final Wearing wearing;
   private Part section = Part.MAIN;
   private boolean begun;
   private boolean first = true;
@@ -40,12 +31,12 @@ final class LineReader {
 
   LineReader(
       Catalogue catalogue, SegmentReader segments, ItemReader items, Asked ask, Report report) {
-    this.catalogue = catalogue;
     this.segments = segments;
     this.items = items;
     this.ask = ask;
     this.report = report;
-    this.clock = new ClockSaid(report);
+    this.sayings = new Sayings(report);
+    this.wearing = new Wearing(catalogue, report);
   }
 
   void read(Source source) {
@@ -85,8 +76,7 @@ final class LineReader {
   private boolean isAsk(Source source) {
     List<Segment> all = segments.read(source);
     boolean words = all.stream().anyMatch(Segment::hasWords);
-    boolean wearing = worn(all, source).isPresent();
-    return words && !wearing && ask.canBe(source);
+    return words && wearing.read(all, source).isEmpty() && ask.canBe(source);
   }
 
   private void blank(Source source) {
@@ -95,7 +85,7 @@ final class LineReader {
     }
     endGroup();
     if (section == Part.WARM_UP
-        && (!warmUp.isEmpty() || clock.seconds(ClockPart.WARM_UP).isPresent())) {
+        && (!warmUp.isEmpty() || sayings.clock.seconds(ClockPart.WARM_UP).isPresent())) {
       section = Part.MAIN;
     }
   }
@@ -134,16 +124,19 @@ final class LineReader {
     Source rest = source.from(label.end());
     List<Segment> all = segments.read(rest);
     if (all.stream().noneMatch(Segment::hasWords)) {
-      clockLine(rest, all);
+      if (sayings.line(rest, all, where(open)) && begun) {
+        endGroup();
+      }
       return;
     }
-    Optional<Boolean> wearing = worn(all, rest);
-    if (wearing.isPresent()) {
-      wear(all, wearing.get(), rest);
+    Optional<Boolean> on = wearing.read(all, rest);
+    if (on.isPresent()) {
+      all.forEach(segment -> sayings.beside(segment, rest, where(null)));
+      wearing.take(all, on.get(), rest);
       return;
     }
     if (isRest(all)) {
-      all.forEach(segment -> clock(segment, rest));
+      sayings.line(rest, all, where(null));
       report.taken(rest, rest.first(), rest.text().length(), "a rest");
       endGroup();
       return;
@@ -164,7 +157,7 @@ final class LineReader {
       return;
     }
     if (!clear && isEquipment(all)) {
-      all.forEach(segment -> said(segment, rest, null));
+      all.forEach(segment -> sayings.beside(segment, rest, where(null)));
       report.taken(rest, rest.first(), rest.text().length(), "equipment at hand");
       return;
     }
@@ -182,9 +175,13 @@ final class LineReader {
     return !near && source.text().contains(",") || source.text().matches("(?i).*\\d\\s*min.*");
   }
 
+  private Sayings.Where where(Group group) {
+    return new Sayings.Where(section, begun, group);
+  }
+
   private Wanted context() {
     boolean limited = !ask.silent().contains(AskTopic.EQUIPMENT);
-    return new Wanted(List.of(), section, false, false, ask.equipment(), limited, worn);
+    return new Wanted(List.of(), section, false, false, ask.equipment(), limited, wearing.now());
   }
 
   private static boolean isRest(List<Segment> all) {
@@ -202,171 +199,17 @@ final class LineReader {
         .allMatch(word -> !word.equipment().isEmpty() || word.key().equals("and"));
   }
 
-  /** Whether a line says that something is strapped on, or taken off; empty if neither. */
-  private Optional<Boolean> worn(List<Segment> all, Source source) {
-    List<Word> words = all.stream().flatMap(segment -> segment.words().stream()).toList();
-    List<Word> others = words.stream().filter(word -> word.equipment().isEmpty()).toList();
-    boolean named =
-        words.stream().anyMatch(word -> word.equipment().stream().anyMatch(this::isWorn));
-    boolean plain =
-        others.stream()
-            .allMatch(
-                word ->
-                    Set.of("off", "put", "strap", "take", "remove", "now").contains(word.key()));
-    if (!named || !plain) {
-      return Optional.empty();
-    }
-    boolean off = others.stream().anyMatch(word -> Set.of("off", "remove").contains(word.key()));
-    boolean on = source.text().matches("(?i).*\\bon\\b.*") || !others.isEmpty();
-    return off ? Optional.of(false) : on ? Optional.of(true) : Optional.empty();
-  }
-
-  private boolean isWorn(String id) {
-    return catalogue.equipment().get(id).kind() == EquipmentKind.WORN;
-  }
-
-  private void wear(List<Segment> all, boolean on, Source source) {
-    all.forEach(segment -> said(segment, source, null));
-    Set<String> ids = new LinkedHashSet<>();
-    for (Segment segment : all) {
-      segment
-          .words()
-          .forEach(word -> word.equipment().stream().filter(this::isWorn).forEach(ids::add));
-    }
-    if (on) {
-      worn.addAll(ids);
-    } else {
-      worn.removeAll(ids);
-    }
-    report.taken(
-        source,
-        source.first(),
-        source.text().length(),
-        String.join(
-                " and ",
-                ids.stream()
-                    .map(id -> catalogue.equipment().get(id).name().toLowerCase(Locale.ROOT))
-                    .toList())
-            + (on ? " on, from here" : " off, from here"));
-  }
-
-  private void clockLine(Source source, List<Segment> all) {
-    boolean rest = false;
-    for (Segment segment : all) {
-      rest |=
-          segment.clock.stream().anyMatch(it -> it.heard().seconds().containsKey(ClockPart.REST));
-      boolean around = section != Part.MAIN;
-      for (Segment.Noted noted : segment.notes) {
-        OptionalInt work = noted.note().work();
-        if (work.isPresent()) {
-          ClockPart part =
-              section == Part.WARM_UP
-                  ? ClockPart.WARM_UP
-                  : section == Part.COOL_DOWN ? ClockPart.COOL_DOWN : ClockPart.REST;
-          clock.seconds(part, work.getAsInt(), source, noted.start());
-          report.taken(
-              source, noted.start(), noted.end(), work.getAsInt() + " s of " + part.text());
-          rest |= !around;
-        } else {
-          note(noted, source, open);
-        }
-      }
-      clock(segment, source);
-      remarks(segment, source);
-    }
-    if (all.isEmpty()) {
-      report.fault(source, source.first(), "Nothing here is understood. Remove it.");
-    }
-    if (rest && begun) {
-      endGroup();
-    }
-  }
-
-  /** Takes what a segment says of the clock; minutes of a part of the session are that part's. */
-  private void clock(Segment segment, Source source) {
-    for (Segment.Said said : segment.clock) {
-      OptionalInt minutes = said.heard().minutes();
-      if (minutes.isPresent() && begun && said.heard().seconds().isEmpty()) {
-        ClockPart part =
-            section == Part.WARM_UP
-                ? ClockPart.WARM_UP
-                : section == Part.COOL_DOWN ? ClockPart.COOL_DOWN : ClockPart.WORK;
-        clock.seconds(part, 60 * minutes.getAsInt(), source, said.start());
-      } else if (said.heard().rounds().isPresent() && open != null) {
-        rounds(open, said.heard().rounds(), source, said.start());
-      } else {
-        clock.take(said.heard(), source, said.start());
-      }
-      report.taken(source, said.start(), said.end(), ClockText.of(said.heard(), section, begun));
-    }
-  }
-
-  private void note(Segment.Noted noted, Source source, Group group) {
-    OptionalInt rounds = noted.note().rounds();
-    if (rounds.isPresent() && section == Part.MAIN) {
-      if (group == null) {
-        clock.rounds(rounds.getAsInt(), source, noted.start());
-      } else {
-        rounds(group, rounds, source, noted.start());
-      }
-    }
-    String as = noted.note().as();
-    OptionalInt work = noted.note().work();
-    if (work.isPresent() && section == Part.MAIN) {
-      clock.seconds(ClockPart.WORK, work.getAsInt(), source, noted.start());
-    } else if (work.isPresent()) {
-      as = work.getAsInt() + " s; the program gives each move its own seconds";
-    }
-    report.taken(source, noted.start(), noted.end(), as);
-  }
-
-  private void rounds(Group group, OptionalInt rounds, Source source, int start) {
-    if (group.rounds.isPresent() && !group.rounds.equals(rounds)) {
-      report.fault(
-          source,
-          start,
-          "This superset has "
-              + group.rounds.getAsInt()
-              + " rounds by what stands before. Keep one of the two.");
-      return;
-    }
-    group.rounds = rounds;
-    group.roundsAt = source;
-    group.roundsStart = start;
-  }
-
-  private void said(Segment segment, Source source, Group group) {
-    segment.notes.forEach(noted -> note(noted, source, group));
-    clock(segment, source);
-    for (Segment.Said said : segment.equipment) {
-      mentioned.addAll(said.heard().equipment());
-      if (said.heard().equipment().stream().anyMatch(owned -> !owned.kg().isEmpty())) {
-        report.taken(source, said.start(), said.end(), MASS);
-      }
-    }
-    remarks(segment, source);
-  }
-
-  private void remarks(Segment segment, Source source) {
-    segment.odd.forEach(odd -> report.fault(source, odd.start(), odd.message()));
-    for (Segment.Piece piece : segment.pieces) {
-      if (piece.bracketed() && !piece.isEquipment()) {
-        report.taken(source, piece.start(), piece.end(), "a remark");
-      }
-    }
-  }
-
   private void place(Source source, Label label, List<Segment> all, List<List<Item>> found) {
     List<Item> line = found.stream().flatMap(List::stream).toList();
     if (section != Part.MAIN) {
       (section == Part.WARM_UP ? warmUp : coolDown).addAll(line);
-      all.forEach(segment -> said(segment, source, null));
+      all.forEach(segment -> sayings.beside(segment, source, where(null)));
       return;
     }
     Group group = group(source, label, line.size());
     group.items.addAll(line);
     open = group;
-    all.forEach(segment -> said(segment, source, group));
+    all.forEach(segment -> sayings.beside(segment, source, where(group)));
     if (!group.headed && !label.placed() && line.size() > 1) {
       endGroup();
     }

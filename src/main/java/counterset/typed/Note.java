@@ -76,13 +76,7 @@ record Note(
 
   static Note mass(int end, List<Double> kg) {
     return new Note(
-        end,
-        LineReader.MASS,
-        false,
-        Optional.empty(),
-        OptionalInt.empty(),
-        OptionalInt.empty(),
-        kg);
+        end, Sayings.MASS, false, Optional.empty(), OptionalInt.empty(), OptionalInt.empty(), kg);
   }
 
   /** The same, reaching further, with both sides named. */

@@ -55,7 +55,7 @@ final class ProblemMaker {
     this.session = session;
     this.asked = ask.problem();
     this.silent = ask.silent();
-    OptionalInt said = lines.clock.minutes();
+    OptionalInt said = lines.sayings.clock.minutes();
     boolean open = said.isEmpty() && silent.contains(AskTopic.MINUTES);
     Intervals plain = clock(rounds);
     int typed =
@@ -75,7 +75,11 @@ final class ProblemMaker {
     int positions =
         session.supersets().stream().mapToInt(it -> it.exercises().size()).max().orElse(0);
     int wanted =
-        lines.clock.perSuperset().orElse(asked.isPresent() ? base.perSuperset() : positions);
+        lines
+            .sayings
+            .clock
+            .perSuperset()
+            .orElse(asked.isPresent() ? base.perSuperset() : positions);
     int work = seconds(ClockPart.WORK, base.work());
     return new Intervals(
         seconds(ClockPart.GET_READY, base.getReady()),
@@ -96,7 +100,7 @@ final class ProblemMaker {
   }
 
   private int seconds(ClockPart part, int standard) {
-    return lines.clock.seconds(part).orElse(standard);
+    return lines.sayings.clock.seconds(part).orElse(standard);
   }
 
   private int roundedUp(Intervals intervals) {
@@ -126,7 +130,7 @@ final class ProblemMaker {
   private Intervals lengthened(Intervals plain, int cap) {
     int number = session.supersets().size();
     boolean fitsMore = SessionLength.supersetsThatFit(plain, cap) > number;
-    if (!fitsMore || lines.clock.seconds(ClockPart.WARM_UP).isPresent()) {
+    if (!fitsMore || lines.sayings.clock.seconds(ClockPart.WARM_UP).isPresent()) {
       return plain;
     }
     int free = 60 * cap - SessionLength.seconds(plain, number);
@@ -187,7 +191,7 @@ final class ProblemMaker {
         .work()
         .flatMap(it -> it.needs().stream())
         .forEach((Need need) -> counts.merge(need.equipment(), need.count(), Math::max));
-    lines.mentioned.forEach(owned -> counts.merge(owned.id(), 1, Math::max));
+    lines.sayings.mentioned.forEach(owned -> counts.merge(owned.id(), 1, Math::max));
     return counts.entrySet().stream()
         .filter(it -> !catalogue.equipment().get(it.getKey()).alwaysThere())
         .map(
@@ -197,7 +201,9 @@ final class ProblemMaker {
 
   private List<Double> kg(String id) {
     Set<Double> kg = new LinkedHashSet<>();
-    lines.mentioned.stream().filter(it -> it.id().equals(id)).forEach(it -> kg.addAll(it.kg()));
+    lines.sayings.mentioned.stream()
+        .filter(it -> it.id().equals(id))
+        .forEach(it -> kg.addAll(it.kg()));
     for (Item item : lines.all()) {
       boolean held =
           item.exercise().needs().stream()
@@ -262,7 +268,7 @@ final class ProblemMaker {
   }
 
   private String minutesFrom() {
-    if (lines.clock.minutes().isPresent()) {
+    if (lines.sayings.clock.minutes().isPresent()) {
       return "";
     }
     boolean open = silent.contains(AskTopic.MINUTES);
@@ -272,7 +278,7 @@ final class ProblemMaker {
   /** The seconds of a part, and where they come from unless they were typed or asked for. */
   private String part(ClockPart part, int seconds) {
     String text = seconds == 0 ? "no " + part.text() : seconds + " s " + part.text();
-    OptionalInt typed = lines.clock.seconds(part);
+    OptionalInt typed = lines.sayings.clock.seconds(part);
     if (typed.isPresent()) {
       int before = asked.map(it -> of(part, it.clock())).orElse(seconds);
       return before == seconds ? text : text + " (as typed, instead of " + before + " s)";

@@ -101,6 +101,7 @@ class TypedReaderTest {
         "40 s on, 20 s off | 40 20 0 1",
         "rest 20 | 45 20 0 1",
         "20 s rest | 45 20 0 1",
+        "rest between supersets: 20 s | 45 20 0 1",
         "work 50 s, switch 5 s, rest 25 s | 50 25 5 1",
         "2 rounds | 45 30 0 2",
         "x3 | 45 30 0 3",
