@@ -64,6 +64,7 @@ class ArchitectureTest {
           Map.entry("report.html", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.vtt", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.ics", Set.of("report", "model", "timeline", "explain")),
+          Map.entry("report.md", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.csv", Set.of("report", "model", "timeline", "explain")));
 
   /** Arrows that the design does not draw, and why they are there. */

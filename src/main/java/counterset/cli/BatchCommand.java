@@ -131,7 +131,17 @@ final class BatchCommand implements Callable<Integer> {
       faults.add("--into (" + into + ") is the folder of the problems. Name another one.");
     }
     for (String kind : kinds) {
-      if (!PlanFormats.knows("." + kind)) {
+      if (kind.endsWith("vtt")) {
+        faults.add(
+            "--kinds ("
+                + kind
+                + ") is for the recording of one session. Maybe plan that session by itself.");
+      } else if (PlanFormats.isDated("." + kind)) {
+        faults.add(
+            "--kinds ("
+                + kind
+                + ") needs the day of each session. Maybe plan them one by one with --date.");
+      } else if (!PlanFormats.knows("." + kind)) {
         faults.add(
             "--kinds (" + kind + ") is not known. Maybe one of " + PlanFormats.endings() + ".");
       }

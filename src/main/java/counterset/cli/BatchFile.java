@@ -113,7 +113,7 @@ record BatchFile(
     Plan plan = new SessionPlanner(catalogue, Commands.version(), 1).plan(problem, limit);
     boolean feasible = Feasibility.isFeasible(plan);
     if (feasible) {
-      write(name, kind -> PlanFormats.render("." + kind, plan, catalogue));
+      write(name, kind -> PlanFormats.render("." + kind, new Handout(plan, catalogue)));
     }
     return outcome(
         name,
@@ -132,11 +132,12 @@ record BatchFile(
     WeekProblem read = WeekRequest.weeks(catalogue).read(document, "");
     WeekProblem problem = seed.map(other -> WeekChange.seed(read, other)).orElse(read);
     WeekPlan week = new WeekPlanner(catalogue, Commands.version()).plan(problem, limit);
-    WeekFiles files = new WeekFiles(List.of(week), List.of(), catalogue);
+    WeekFiles files =
+        new WeekFiles(List.of(week), List.of(), catalogue, Optional.empty(), Optional.empty());
     boolean feasible =
         week.score().feasible() && week.plans().stream().allMatch(Feasibility::isFeasible);
     if (feasible) {
-      write(name, kind -> kind.equals("json") ? files.json() : files.text(false));
+      write(name, kind -> files.whole("." + kind));
     }
     List<Plan> plans = week.plans();
     return outcome(

@@ -3,25 +3,41 @@ package counterset.cli;
 import counterset.model.Catalogue;
 import counterset.model.WeekPlan;
 import counterset.problem.WeekJson;
+import counterset.report.csv.IntervalTable;
+import counterset.report.ics.CalendarFile;
 import counterset.report.json.WeekPlanJson;
+import counterset.report.md.Notes;
 import counterset.report.text.WeekSheet;
 import counterset.training.LoadAdvice;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
- * Files of planned weeks: the whole as {@code .txt} or {@code .json}, or a folder with a {@code
- * .txt} and a {@code .json} file for each session.
+ * Files of planned weeks: the whole in one file, or a folder with a {@code .txt} and a {@code
+ * .json} file for each session.
  *
  * @param weeks one, or those of a block in their order
  * @param loads advice on loads by session, for a single week; empty if no journal was read
+ * @param monday of the first week, if it is known
+ * @param start when each session begins, if it is known
  */
-record WeekFiles(List<WeekPlan> weeks, List<List<LoadAdvice>> loads, Catalogue catalogue) {
+record WeekFiles(
+    List<WeekPlan> weeks,
+    List<List<LoadAdvice>> loads,
+    Catalogue catalogue,
+    Optional<LocalDate> monday,
+    Optional<LocalTime> start) {
+
+  /** A recording is of one session. */
+  private static final String RECORDED = ".vtt";
 
   /** What is wrong with the names of files and folders. */
   static List<String> faults(List<String> files, Shell shell) {
@@ -36,6 +52,11 @@ record WeekFiles(List<WeekPlan> weeks, List<List<LoadAdvice>> loads, Catalogue c
                 + " nor a folder. Maybe write "
                 + file
                 + "/ for a folder with one file a session.");
+      } else if (file.endsWith(RECORDED)) {
+        faults.add(
+            "--write ("
+                + file
+                + ") is for the recording of one session. Maybe plan that session by itself.");
       }
     }
     return faults;
@@ -58,7 +79,7 @@ record WeekFiles(List<WeekPlan> weeks, List<List<LoadAdvice>> loads, Catalogue c
         folders.add(shell.path(file));
         sessions(shell.path(file), texts);
       } else {
-        texts.put(shell.path(file), PlanFormats.isReadAgain(file) ? json() : text(false));
+        texts.put(shell.path(file), whole(file));
       }
     }
     List<Path> made = folders.stream().filter(WeekFiles::make).toList();
@@ -67,6 +88,18 @@ record WeekFiles(List<WeekPlan> weeks, List<List<LoadAdvice>> loads, Catalogue c
     } finally {
       made.forEach(WeekFiles::deleteIfEmpty);
     }
+  }
+
+  /** The week, or the block, as the text of a file. */
+  String whole(String file) {
+    if (PlanFormats.isReadAgain(file)) {
+      return json();
+    } else if (PlanFormats.isDated(file)) {
+      return CalendarFile.of(weeks, monday.orElseThrow(), start);
+    } else if (PlanFormats.isOf(file, ".csv")) {
+      return IntervalTable.of(weeks, catalogue);
+    }
+    return PlanFormats.isOf(file, ".md") ? Notes.of(weeks, catalogue) : text(false);
   }
 
   private void sessions(Path folder, Map<Path, String> texts) {
@@ -79,7 +112,9 @@ record WeekFiles(List<WeekPlan> weeks, List<List<LoadAdvice>> loads, Catalogue c
         for (String ending : List.of(".txt", ".json")) {
           texts.put(
               folder.resolve(name + ending),
-              PlanFormats.render(name + ending, plan.plans().get(i), catalogue, advice));
+              PlanFormats.render(
+                  name + ending,
+                  new Handout(plan.plans().get(i), catalogue, advice, Optional.empty(), start)));
         }
       }
     }

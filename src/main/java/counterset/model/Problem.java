@@ -73,20 +73,31 @@ public record Problem(
 
   /** The same problem with another seed. */
   public Problem withSeed(long other) {
-    return with(keep, recent, date, other);
+    return with(include, exclude, keep, recent, date, other);
   }
 
   /** The same problem on another day, after other sessions. */
   public Problem after(List<Done> others, Optional<LocalDate> day) {
-    return with(keep, others, day, seed);
+    return with(include, exclude, keep, others, day, seed);
   }
 
   /** The same problem with other places kept. */
   public Problem keeping(List<Keep> kept) {
-    return with(kept, recent, date, seed);
+    return wishing(include, exclude, kept);
   }
 
-  private Problem with(List<Keep> kept, List<Done> earlier, Optional<LocalDate> day, long other) {
+  /** The same problem with other wishes about exercises. */
+  public Problem wishing(Set<String> wanted, Set<String> unwanted, List<Keep> kept) {
+    return with(wanted, unwanted, kept, recent, date, seed);
+  }
+
+  private Problem with(
+      Set<String> wanted,
+      Set<String> unwanted,
+      List<Keep> kept,
+      List<Done> earlier,
+      Optional<LocalDate> day,
+      long other) {
     return new Problem(
         title,
         minutes,
@@ -97,8 +108,8 @@ public record Problem(
         tracks,
         level,
         pairing,
-        include,
-        exclude,
+        wanted,
+        unwanted,
         kept,
         likes,
         dislikes,
