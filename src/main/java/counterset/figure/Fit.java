@@ -56,7 +56,11 @@ final class Fit {
     List<Angle> free = new ArrayList<>();
     for (Angle angle : Angle.values()) {
       boolean isNeck = angle == Angle.NECK && head;
-      if (parts.contains(angle.part()) || angle == Angle.LEAN || angle == Angle.TILT || isNeck) {
+      boolean isShrug = angle == Angle.RIGHT_SHRUG || angle == Angle.LEFT_SHRUG;
+      if (parts.contains(angle.part()) && !isShrug
+          || angle == Angle.LEAN
+          || angle == Angle.TILT
+          || isNeck) {
         free.add(angle);
       }
     }

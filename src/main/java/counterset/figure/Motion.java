@@ -45,18 +45,27 @@ final class Motion {
    * @param between how many steps lead from one pose to the next, at least 1
    */
   List<Stance> frames(int between) {
-    List<Stance> frames = new ArrayList<>();
+    return held(between).stream().map(Held::stance).toList();
+  }
+
+  /** The same, each with the contacts that hold in it. */
+  List<Held> held(int between) {
+    List<Held> frames = new ArrayList<>();
     for (int i = 0; i < keys.size(); i++) {
       int next = (i + 1) % keys.size();
-      frames.add(keys.get(i));
+      frames.add(new Held(keys.get(i), contacts(i)));
+      List<Contact> kept = kept(figure.poses().get(i), figure.poses().get(next));
       for (int step = 1; step < between; step++) {
         Stance start = keys.get(i).towards(keys.get(next), eased((double) step / between));
-        frames.add(Fit.of(start, kept(figure.poses().get(i), figure.poses().get(next))));
+        frames.add(new Held(Fit.of(start, kept), kept));
       }
     }
-    frames.add(keys.get(0));
+    frames.add(frames.get(0));
     return frames;
   }
+
+  /** A stance and what it touches. */
+  record Held(Stance stance, List<Contact> contacts) {}
 
   /** The contacts of a pose, as they ended up. */
   List<Contact> contacts(int pose) {

@@ -153,6 +153,7 @@ class SchemasTest {
             "limitations",
             "traits",
             "exercises",
+            "figures",
             "problem",
             "plan",
             "week",
