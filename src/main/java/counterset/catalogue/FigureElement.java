@@ -50,6 +50,7 @@ final class FigureElement {
     return new Pose(
         angles,
         at.field("stands").isPresent() ? at.field("stands").texts() : stands,
-        at.field("slides").isPresent() ? at.field("slides").texts() : slides);
+        at.field("slides").isPresent() ? at.field("slides").texts() : slides,
+        at.field("lift").number().orElse(0.0));
   }
 }

@@ -121,7 +121,7 @@ final class Motion {
     }
     if (up == Double.NEGATIVE_INFINITY) {
       for (Spot spot : Spot.values()) {
-        up = StrictMath.max(up, -Surface.FLOOR.gap(spot, body.at(spot)));
+        up = StrictMath.max(up, pose.lift() - Surface.FLOOR.gap(spot, body.at(spot)));
       }
     }
     return new Vec(before.x(), up, before.z());

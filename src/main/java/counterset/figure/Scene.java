@@ -15,10 +15,12 @@ import java.util.Optional;
  */
 final class Scene {
 
+  private final Figure figure;
   private final Map<Spot, Prop> props = new EnumMap<>(Spot.class);
   private final Map<Prop, Surface> walls = new LinkedHashMap<>();
 
   Scene(Figure figure) {
+    this.figure = figure;
     for (Prop prop : figure.props()) {
       for (String name : prop.at()) {
         Spot.named(name).orElse(List.of()).forEach(spot -> props.put(spot, prop));
@@ -60,6 +62,12 @@ final class Scene {
           }
           return new Surface(normal, sum / spots.size());
         });
+  }
+
+  /** Whether a ball is held between the body and a wall. */
+  boolean isBehindBall(Prop wall) {
+    return figure.props().stream()
+        .anyMatch(prop -> prop.thing() == Thing.BALL && spots(prop).equals(spots(wall)));
   }
 
   /** The points of the body that a thing carries. */

@@ -15,6 +15,9 @@ final class ThingShapes {
   private static final double BOARD = 4.5;
   private static final double WALL = 4;
   private static final double WALL_TOP = 2.1;
+  private static final double PANEL = 1.6;
+  private static final double HALF_PANEL = 0.55;
+  private static final double BEHIND_BACK = 0.1;
 
   private final Scene scene;
   private final Camera camera;
@@ -48,7 +51,7 @@ final class ThingShapes {
     switch (prop.thing()) {
       case CHAIR -> chair(prop, floor);
       case STEP -> box(floor, Things.STEP_LENGTH, Things.height(prop));
-      case BALL -> line(Things.BALL * 100 - 2, floor.plus(up(Things.BALL / 2)));
+      case BALL -> line(Things.BALL * 100 - 2, ball(prop, at));
       case SLIDER -> all.forEach(one -> slider(new Vec(one.x(), 0, one.z())));
       case DUMBBELL -> all.forEach(one -> dumbbell(new Vec(one.x(), 0, one.z())));
       case WALL -> scene.wall(prop).ifPresent(face -> wall(prop, face, at));
@@ -104,7 +107,8 @@ final class ThingShapes {
   }
 
   private void wall(Prop prop, Surface face, Vec at) {
-    Vec foot = face.normal().times(face.offset() - 0.02);
+    double gap = scene.isBehindBall(prop) ? Things.BALL : 0;
+    Vec foot = face.normal().times(face.offset() - 0.02 - gap);
     boolean seenFromSide =
         (camera.view() == View.SIDE || camera.view() == View.ABOVE)
             == (prop.where() == Where.AHEAD || prop.where() == Where.BEHIND);
@@ -114,7 +118,27 @@ final class ThingShapes {
     } else if (camera.view() == View.ABOVE) {
       Vec along = new Vec(face.normal().z(), 0, face.normal().x()).times(0.8);
       line(WALL, foot.minus(along), foot.plus(along));
+    } else {
+      panel(new Vec(at.x(), 0, at.z()), face);
     }
+  }
+
+  /** A wall that is looked at squarely, as far as it is behind the body. */
+  private void panel(Vec foot, Surface face) {
+    Vec half = new Vec(face.normal().z(), 0, face.normal().x()).times(HALF_PANEL);
+    Vec one = foot.minus(half);
+    Vec other = foot.plus(half);
+    line(PANEL, one, one.plus(up(WALL_TOP)), other.plus(up(WALL_TOP)), other);
+  }
+
+  /** Where the middle of a ball is: on the floor if it carries the body, else where it is held. */
+  private static Vec ball(Prop prop, Vec at) {
+    boolean carries = at.y() > Things.BALL - 0.02 && at.y() < Things.BALL + 0.15;
+    if (carries) {
+      return new Vec(at.x(), Things.BALL / 2, at.z());
+    }
+    double away = prop.where() == Where.BEHIND ? Things.BALL / 2 + BEHIND_BACK : 0;
+    return at.plus(Things.away(prop.where()).times(away));
   }
 
   private void bar(Vec at) {
