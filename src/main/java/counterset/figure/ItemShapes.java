@@ -118,7 +118,8 @@ final class ItemShapes {
     }
     Vec one = raised(spots.get(0));
     Vec other = raised(spots.get(1));
-    double nearness = StrictMath.max(camera.nearness(one), camera.nearness(other)) + NEARER;
+    double nearness =
+        StrictMath.max(limbNearness(spots.get(0)), limbNearness(spots.get(1))) + NEARER;
     shapes.add(
         new Shape(Look.BAND, LOOP, false, List.of(camera.dot(one), camera.dot(other)), nearness));
   }
@@ -138,7 +139,13 @@ final class ItemShapes {
             width,
             false,
             List.of(middle.across(along, half), middle.across(along, -half)),
-            camera.nearness(at) + NEARER));
+            limbNearness(spot) + NEARER));
+  }
+
+  /** Of the point or of its limb, whichever is nearer to the eye, so that the limb is behind it. */
+  private double limbNearness(Spot spot) {
+    double joint = camera.nearness(body.at(spot));
+    return StrictMath.max(joint, camera.nearness(body.at(spot).towards(body.at(above(spot)), 0.5)));
   }
 
   private static Spot above(Spot spot) {
