@@ -12,6 +12,8 @@ import java.util.Optional;
 final class ItemShapes {
 
   private static final double NEARER = 0.01;
+  private static final double BEFORE_ALL = 1;
+  private static final double ON_HIPS = 0.13;
   private static final double HALF_HANDLE = 7;
   private static final double HANDLE = 3.5;
   private static final double PLATE = 5.5;
@@ -71,6 +73,10 @@ final class ItemShapes {
       for (Spot spot : spots) {
         middle = middle.plus(body.at(spot).times(1.0 / spots.size()));
       }
+      if (spots.get(0) == Spot.SEAT || spots.get(0).name().endsWith("HIP")) {
+        onHips(middle, bell);
+        return;
+      }
       boolean hands = spots.size() > 1 && spots.contains(Spot.RIGHT_HAND);
       weight(middle, camera.dot(middle).plus(hands ? 10 : 0, hands ? 0 : 10), bell);
       return;
@@ -81,10 +87,22 @@ final class ItemShapes {
     }
   }
 
-  /** A weight whose handle lies across the way to a point. */
+  /** A weight lies in front of the hips, whatever else is there. */
+  private void onHips(Vec hips, boolean bell) {
+    Vec up = body.at(Spot.WAIST).minus(body.at(Spot.SEAT));
+    Vec right = body.at(Spot.RIGHT_HIP).minus(body.at(Spot.LEFT_HIP));
+    Vec front = up.cross(right).times(ON_HIPS / (Proportions.PELVIS * 2 * Proportions.HALF_HIPS));
+    Vec at = hips.plus(front);
+    weight(at, camera.dot(at.plus(front)), bell, camera.nearness(at) + BEFORE_ALL);
+  }
+
   private void weight(Vec at, Dot from, boolean bell) {
+    weight(at, from, bell, camera.nearness(at) + NEARER);
+  }
+
+  /** A weight whose handle lies across the way to a point. */
+  private void weight(Vec at, Dot from, boolean bell, double nearness) {
     Dot hand = camera.dot(at);
-    double nearness = camera.nearness(at) + NEARER;
     if (bell) {
       Dot below = hand.plus(0, BELL_DROP);
       shapes.add(

@@ -25,4 +25,9 @@ record Vec(double x, double y, double z) {
   double length() {
     return StrictMath.sqrt(x * x + y * y + z * z);
   }
+
+  /** At right angles to both: up and right make front. */
+  Vec cross(Vec other) {
+    return new Vec(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
+  }
 }
