@@ -95,7 +95,9 @@ final class ThingShapes {
   }
 
   private void slider(Vec floor) {
-    line(2.5, floor.plus(new Vec(-0.1, 0.01, 0)), floor.plus(new Vec(0.1, 0.01, 0)));
+    boolean along = camera.view() == View.SIDE || camera.view() == View.ABOVE;
+    Vec half = along ? new Vec(0.1, 0, 0) : new Vec(0, 0, 0.1);
+    line(2.5, floor.minus(half).plus(up(0.01)), floor.plus(half).plus(up(0.01)));
   }
 
   private void dumbbell(Vec floor) {
