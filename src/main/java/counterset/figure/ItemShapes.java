@@ -78,7 +78,9 @@ final class ItemShapes {
         return;
       }
       boolean hands = spots.size() > 1 && spots.contains(Spot.RIGHT_HAND);
-      weight(middle, camera.dot(middle).plus(hands ? 10 : 0, hands ? 0 : 10), bell);
+      Dot from = camera.dot(middle).plus(hands ? 10 : 0, hands ? 0 : 10);
+      double nearer = spots.size() > 1 ? NEARER : BEFORE_ALL;
+      weight(middle, from, bell, camera.nearness(middle) + nearer);
       return;
     }
     weight(body.at(Spot.RIGHT_HAND), camera.dot(body.at(Spot.RIGHT_ELBOW)), bell);
