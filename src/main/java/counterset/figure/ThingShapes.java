@@ -140,7 +140,8 @@ final class ThingShapes {
       return new Vec(at.x(), Things.BALL / 2, at.z());
     }
     double away = prop.where() == Where.BEHIND ? Things.BALL / 2 + BEHIND_BACK : 0;
-    return at.plus(Things.away(prop.where()).times(away));
+    Vec above = new Vec(at.x(), StrictMath.max(at.y(), Things.BALL / 2), at.z());
+    return above.plus(Things.away(prop.where()).times(away));
   }
 
   private void bar(Vec at) {
