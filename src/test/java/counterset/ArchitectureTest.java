@@ -58,6 +58,7 @@ class ArchitectureTest {
           Map.entry("journal", Set.of("model", "json")),
           Map.entry("batch", Set.of("model", "json")),
           Map.entry("training", Set.of("model", "journal")),
+          Map.entry("figure", Set.of("model")),
           Map.entry("report", Set.of("model", "timeline", "explain")),
           Map.entry("report.text", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.json", Set.of("report", "model", "timeline", "explain")),

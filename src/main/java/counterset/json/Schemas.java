@@ -24,6 +24,7 @@ public final class Schemas {
           "limitations",
           "traits",
           "exercises",
+          "figures",
           "problem",
           "plan",
           "week",

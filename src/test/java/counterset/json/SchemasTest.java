@@ -154,6 +154,7 @@ class SchemasTest {
             "limitations",
             "traits",
             "exercises",
+            "figures",
             "problem",
             "plan",
             "week",
