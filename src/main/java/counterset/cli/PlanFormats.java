@@ -60,7 +60,8 @@ final class PlanFormats {
         : render(file, plan, catalogue);
   }
 
-  private static String ending(String file) {
+  /** The ending of a file's name, without the dot. */
+  static String ending(String file) {
     return file.substring(file.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
   }
 }

@@ -26,14 +26,22 @@ public final class SessionPage {
   public static String of(Plan plan, Catalogue catalogue, Pictures pictures) {
     SessionPage page =
         new SessionPage(
-            SessionView.of(plan, catalogue, pictures, ""),
+            SessionView.of(plan, catalogue, pictures),
             ClockData.of(plan, catalogue),
             Picture.of(plan, pictures));
     return new Document(
             plan.problem().title(),
             Resource.all("colours.css", "page.css", "sheet.css", "clock.css", "print.css")
                 + pictures.styles(),
-            Script.of("theme.js", "time.js", "sound.js", "clock.js"),
+            Script.of(
+                "theme.js",
+                "time.js",
+                "tracks.js",
+                "sound.js",
+                "screen.js",
+                "view.js",
+                "clock.js",
+                "start.js"),
             Template.fill("session-page", page))
         .text();
   }

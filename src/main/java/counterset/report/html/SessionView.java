@@ -13,11 +13,13 @@ import java.util.List;
  * All that a page shows of one session.
  *
  * @param id goes before the ids of its parts, so that a page can show several sessions
+ * @param level of its headings, 1 being that of the page
  * @param fetchMore what only the followers of a track need
  * @param end when it ends and what is left of the cap
  */
 record SessionView(
     String id,
+    int level,
     Head head,
     Strip strip,
     List<FetchLine> fetch,
@@ -28,11 +30,23 @@ record SessionView(
     Worth worth,
     List<String> cautions) {
 
-  static SessionView of(Plan plan, Catalogue catalogue, Pictures pictures, String id) {
+  /** The only session of a page. */
+  static SessionView of(Plan plan, Catalogue catalogue, Pictures pictures) {
+    return of(plan, catalogue, pictures, "", 2);
+  }
+
+  /** One of the sessions of a week. */
+  static SessionView inWeek(Plan plan, Catalogue catalogue, Pictures pictures, String id) {
+    return of(plan, catalogue, pictures, id, 3);
+  }
+
+  private static SessionView of(
+      Plan plan, Catalogue catalogue, Pictures pictures, String id, int level) {
     List<String> cautions = new ArrayList<>(plan.cautions());
     cautions.addAll(new TrackWords(catalogue).cautions(plan));
     return new SessionView(
         id,
+        level,
         Head.of(plan, catalogue),
         Strip.of(plan, id),
         FetchLine.of(plan),
@@ -42,6 +56,11 @@ record SessionView(
         Coverage.of(plan, catalogue),
         Worth.of(plan),
         cautions);
+  }
+
+  /** The level of the headings below its headings. */
+  int deeper() {
+    return level + 1;
   }
 
   /** Whether nothing has to be fetched by anyone. */
