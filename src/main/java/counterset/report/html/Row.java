@@ -11,7 +11,8 @@ import java.util.List;
  * @param mark the letter of the position, or the name of the kind
  * @param with what is held, worn or laid out
  * @param tasks what is handled, and where the body goes
- * @param cues the cues on one line
+ * @param cue the first one
+ * @param more the other cues on one line
  * @param watch what goes wrong most often
  * @param show what the followers of the tracks do instead
  * @param picture SVG
@@ -26,7 +27,8 @@ record Row(
     String with,
     String tasks,
     String setup,
-    String cues,
+    String cue,
+    String more,
     String watch,
     List<Line> show,
     String say,
@@ -34,6 +36,6 @@ record Row(
 
   /** Without an exercise of its own. */
   static Row pause(String time, String length, String kind, String mark, String tasks, String say) {
-    return new Row(time, length, kind, mark, "", "", "", tasks, "", "", "", List.of(), say, "");
+    return new Row(time, length, kind, mark, "", "", "", tasks, "", "", "", "", List.of(), say, "");
   }
 }

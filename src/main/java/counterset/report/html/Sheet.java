@@ -146,6 +146,7 @@ final class Sheet {
         "",
         "",
         "",
+        "",
         List.of(),
         announcement.text(),
         picture(interval));
@@ -170,7 +171,8 @@ final class Sheet {
         again ? "" : with(work),
         straight.map(handling::sentences).map(it -> String.join(" ", it)).orElse(""),
         first ? exercise.setup() : "",
-        first ? String.join(" ", exercise.cues()) : "",
+        first ? exercise.cues().stream().findFirst().orElse("") : "",
+        first ? String.join(" ", exercise.cues().stream().skip(1).toList()) : "",
         first ? exercise.faults().stream().findFirst().orElse("") : "",
         shows.of(work),
         "",
