@@ -81,6 +81,8 @@ class ArchitectureTest {
           // holds and comes to, what came of the files of a folder, and what each line of a typed
           // session was taken for.
           "report.json", Set.of("json", "problem", "journal", "training", "batch", "typed"),
+          // The one way of printing JSON: what the clock of a page runs by.
+          "report.html", Set.of("json"),
           // What a journal holds and comes to, the advice on loads that a run sheet shows, and what
           // came of the files of a folder.
           "report.text", Set.of("journal", "training", "batch"));
@@ -142,7 +144,16 @@ class ArchitectureTest {
   void librariesStayWhereTheyBelong() {
     only("ai.timefold..", "planning..", "solve", "explain");
     only("picocli..", "cli..");
-    only("com.fasterxml..", "json", "catalogue", "problem", "journal", "batch", "report.json");
+    only(
+        "com.fasterxml..",
+        "json",
+        "catalogue",
+        "problem",
+        "journal",
+        "batch",
+        "report.json",
+        "report.html");
+    only("com.samskivert..", "report.html");
     only("com.networknt..", "json");
   }
 

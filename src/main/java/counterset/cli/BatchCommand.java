@@ -107,6 +107,7 @@ final class BatchCommand implements Callable<Integer> {
             Limit.of(effort),
             Optional.ofNullable(seed),
             catalogue,
+            catalogues.pictures(shell),
             given(catalogue),
             manifest.read(),
             manifest);

@@ -11,11 +11,8 @@ import counterset.report.text.ScoreTable;
 import counterset.solve.Effort;
 import counterset.solve.Improver;
 import counterset.solve.Limit;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -232,9 +229,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void write(Plan after) {
-    Map<Path, String> texts = new LinkedHashMap<>();
-    files.forEach(name -> texts.put(shell.path(name), PlanFormats.render(name, after, catalogue)));
-    OutputFiles.write(texts);
+    new Handout(after, catalogue, catalogues.pictures(shell)).write(files, shell);
   }
 
   private void line(String text) {

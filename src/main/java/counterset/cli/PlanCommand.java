@@ -53,8 +53,8 @@ final class PlanCommand implements Callable<Integer> {
       names = "--write",
       paramLabel = "FILE",
       description =
-          "Also write the plan to a file; its ending (.txt, .json, .vtt, .chapters.vtt, .ics, .csv,"
-              + " .md) says how. May be repeated.")
+          "Also write the plan to a file; its ending (.txt, .json, .html, .vtt, .chapters.vtt, .ics,"
+              + " .csv, .md) says how. May be repeated.")
   List<String> files = new ArrayList<>();
 
   @Option(names = "--seed", paramLabel = "N", description = "Another seed gives another plan.")
@@ -163,7 +163,14 @@ final class PlanCommand implements Callable<Integer> {
     Map<Path, String> texts = new LinkedHashMap<>();
     for (String file : files) {
       Plan plan = PlanFormats.isReadAgain(file) ? alone : led;
-      Handout handout = new Handout(plan, catalogue, loads, plan.problem().date(), start.time());
+      Handout handout =
+          new Handout(
+              plan,
+              catalogue,
+              loads,
+              plan.problem().date(),
+              start.time(),
+              catalogues.pictures(shell));
       texts.put(shell.path(file), PlanFormats.render(file, handout));
     }
     OutputFiles.write(texts);

@@ -1,6 +1,7 @@
 package counterset.cli;
 
 import counterset.report.csv.IntervalTable;
+import counterset.report.html.SessionPage;
 import counterset.report.ics.CalendarFile;
 import counterset.report.json.LoadJson;
 import counterset.report.json.PlanJson;
@@ -25,6 +26,7 @@ final class PlanFormats {
   static {
     BY_ENDING.put(".txt", plan -> RunSheet.of(plan.plan(), plan.catalogue(), false, plan.loads()));
     BY_ENDING.put(".json", PlanFormats::json);
+    BY_ENDING.put(".html", plan -> SessionPage.of(plan.plan(), plan.catalogue(), plan.pictures()));
     BY_ENDING.put(".chapters.vtt", plan -> Chapters.of(plan.plan()));
     BY_ENDING.put(".vtt", plan -> Captions.of(plan.plan(), plan.catalogue()));
     BY_ENDING.put(
@@ -71,7 +73,8 @@ final class PlanFormats {
         : LoadJson.plan(plan.plan(), plan.catalogue(), plan.loads());
   }
 
-  private static Optional<String> ending(String file) {
+  /** The ending of a file's name, one of those known. */
+  static Optional<String> ending(String file) {
     String name = file.toLowerCase(Locale.ROOT);
     return BY_ENDING.keySet().stream().filter(name::endsWith).findFirst();
   }

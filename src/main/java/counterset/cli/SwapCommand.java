@@ -12,11 +12,8 @@ import counterset.solve.Effort;
 import counterset.solve.Limit;
 import counterset.solve.Reflow;
 import counterset.solve.Replacement;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -197,8 +194,6 @@ final class SwapCommand implements Callable<Integer> {
   }
 
   private void write(Plan after) {
-    Map<Path, String> texts = new LinkedHashMap<>();
-    files.forEach(name -> texts.put(shell.path(name), PlanFormats.render(name, after, catalogue)));
-    OutputFiles.write(texts);
+    new Handout(after, catalogue, catalogues.pictures(shell)).write(files, shell);
   }
 }

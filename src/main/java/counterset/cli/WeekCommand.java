@@ -54,7 +54,8 @@ final class WeekCommand implements Callable<Integer> {
       names = "--write",
       paramLabel = "FILE",
       description =
-          "Also write the week to a file (.txt, .json, .ics, .csv, .md), or to a folder (DIR/) one .txt and one .json"
+          "Also write the week to a file (.txt, .json, .html, .ics, .csv, .md), or to a folder (DIR/)"
+              + " one .txt, one .json and one .html"
               + " file a session, such as monday.txt. May be repeated.")
   private List<String> files = new ArrayList<>();
 
@@ -126,7 +127,8 @@ final class WeekCommand implements Callable<Integer> {
             weeks == 1 ? done.loads(found.get(0)) : List.of(),
             catalogue,
             done.monday(),
-            start.time()),
+            start.time(),
+            catalogues.pictures(shell)),
         request.echo());
   }
 
@@ -161,7 +163,14 @@ final class WeekCommand implements Callable<Integer> {
       shell.say("Nothing better was found: the week is as it was. Maybe name another --seed.");
     }
     return handOut(
-        new WeekFiles(List.of(joined), List.of(), catalogue, monday, start.time()), List.of());
+        new WeekFiles(
+            List.of(joined),
+            List.of(),
+            catalogue,
+            monday,
+            start.time(),
+            catalogues.pictures(shell)),
+        List.of());
   }
 
   private int handOut(WeekFiles result, List<String> echo) {

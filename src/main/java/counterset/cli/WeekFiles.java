@@ -3,10 +3,8 @@ package counterset.cli;
 import counterset.model.Catalogue;
 import counterset.model.WeekPlan;
 import counterset.problem.WeekJson;
-import counterset.report.csv.IntervalTable;
-import counterset.report.ics.CalendarFile;
+import counterset.report.html.Pictures;
 import counterset.report.json.WeekPlanJson;
-import counterset.report.md.Notes;
 import counterset.report.text.WeekSheet;
 import counterset.training.LoadAdvice;
 import java.io.IOException;
@@ -21,20 +19,22 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Files of planned weeks: the whole in one file, or a folder with a {@code .txt} and a {@code
- * .json} file for each session.
+ * Files of planned weeks: the whole as one file of a kind that {@link WeekFormats} knows, or a
+ * folder with a {@code .txt}, a {@code .json} and a {@code .html} file for each session.
  *
  * @param weeks one, or those of a block in their order
  * @param loads advice on loads by session, for a single week; empty if no journal was read
  * @param monday of the first week, if it is known
  * @param start when each session begins, if it is known
+ * @param pictures of the exercises, for pages
  */
 record WeekFiles(
     List<WeekPlan> weeks,
     List<List<LoadAdvice>> loads,
     Catalogue catalogue,
     Optional<LocalDate> monday,
-    Optional<LocalTime> start) {
+    Optional<LocalTime> start,
+    Pictures pictures) {
 
   /** A recording is of one session. */
   private static final String RECORDED = ".vtt";
@@ -43,12 +43,12 @@ record WeekFiles(
   static List<String> faults(List<String> files, Shell shell) {
     List<String> faults = new ArrayList<>();
     for (String file : files) {
-      if (!isFolder(file, shell) && !PlanFormats.knows(file)) {
+      if (!isFolder(file, shell) && !WeekFormats.knows(file)) {
         faults.add(
             "--write ("
                 + file
                 + ") is neither a file that ends with one of "
-                + PlanFormats.endings()
+                + WeekFormats.endings()
                 + " nor a folder. Maybe write "
                 + file
                 + "/ for a folder with one file a session.");
@@ -79,7 +79,7 @@ record WeekFiles(
         folders.add(shell.path(file));
         sessions(shell.path(file), texts);
       } else {
-        texts.put(shell.path(file), whole(file));
+        texts.put(shell.path(file), WeekFormats.render(file, this));
       }
     }
     List<Path> made = folders.stream().filter(WeekFiles::make).toList();
@@ -90,18 +90,6 @@ record WeekFiles(
     }
   }
 
-  /** The week, or the block, as the text of a file. */
-  String whole(String file) {
-    if (PlanFormats.isReadAgain(file)) {
-      return json();
-    } else if (PlanFormats.isDated(file)) {
-      return CalendarFile.of(weeks, monday.orElseThrow(), start);
-    } else if (PlanFormats.isOf(file, ".csv")) {
-      return IntervalTable.of(weeks, catalogue);
-    }
-    return PlanFormats.isOf(file, ".md") ? Notes.of(weeks, catalogue) : text(false);
-  }
-
   private void sessions(Path folder, Map<Path, String> texts) {
     for (int week = 0; week < weeks.size(); week++) {
       String prefix = weeks.size() == 1 ? "" : "week-" + (week + 1) + "-";
@@ -109,12 +97,13 @@ record WeekFiles(
       for (int i = 0; i < plan.plans().size(); i++) {
         String name = prefix + WeekJson.id(plan.problem().sessions().get(i).day());
         List<LoadAdvice> advice = loads.isEmpty() ? List.of() : loads.get(i);
-        for (String ending : List.of(".txt", ".json")) {
+        for (String ending : List.of(".txt", ".json", ".html")) {
           texts.put(
               folder.resolve(name + ending),
               PlanFormats.render(
                   name + ending,
-                  new Handout(plan.plans().get(i), catalogue, advice, Optional.empty(), start)));
+                  new Handout(
+                      plan.plans().get(i), catalogue, advice, Optional.empty(), start, pictures)));
         }
       }
     }

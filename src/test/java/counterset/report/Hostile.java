@@ -97,6 +97,7 @@ public final class Hostile {
         plain.seconds(),
         MARK + plain.setup(),
         plain.cues().stream().map(MARK::concat).toList(),
-        plain.faults().stream().map(MARK::concat).toList());
+        plain.faults().stream().map(MARK::concat).toList(),
+        plain.figure());
   }
 }
