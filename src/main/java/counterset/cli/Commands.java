@@ -56,6 +56,7 @@ final class Commands {
     commands.put("week", () -> new WeekCommand(shell));
     commands.put("batch", () -> new BatchCommand(shell));
     commands.put("check", () -> new CheckCommand(shell));
+    commands.put("explain", () -> new ExplainCommand(shell));
     commands.put("swap", () -> new SwapCommand(shell));
     commands.put("log", () -> LogCommand.withSubcommands(shell));
     commands.put("catalogue", () -> CatalogueCommand.withSubcommands(shell));
