@@ -120,12 +120,13 @@ public final class AccountSheet {
   private void runnerUp(RunnerUp other) {
     PlanScore score = other.score();
     PlanScore now = all.plan().score();
-    String change = ScoreWords.points(score.soft() - now.soft());
+    int total = score.soft() - now.soft();
+    String change = ScoreWords.points(total);
     String higher = higher(score, now);
     String partner = other.partner().map(p -> " with " + p.name()).orElse("");
     String why =
         other.differences().stream()
-            .filter(difference -> difference.points() < 0)
+            .filter(difference -> difference.points() < 0 == total < 0)
             .findFirst()
             .or(() -> other.differences().stream().findFirst())
             .map(Difference::sentence)
