@@ -77,6 +77,8 @@ class ArchitectureTest {
           // The one configured mapper, the resolved problem that a plan file echoes, what a journal
           // holds and comes to, and what came of the files of a folder.
           "report.json", Set.of("json", "problem", "journal", "training", "batch"),
+          // The one way of printing JSON: what the clock of a page runs by.
+          "report.html", Set.of("json"),
           // What a journal holds and comes to, the advice on loads that a run sheet shows, and what
           // came of the files of a folder.
           "report.text", Set.of("journal", "training", "batch"));
@@ -138,7 +140,16 @@ class ArchitectureTest {
   void librariesStayWhereTheyBelong() {
     only("ai.timefold..", "planning..", "solve", "explain");
     only("picocli..", "cli..");
-    only("com.fasterxml..", "json", "catalogue", "problem", "journal", "batch", "report.json");
+    only(
+        "com.fasterxml..",
+        "json",
+        "catalogue",
+        "problem",
+        "journal",
+        "batch",
+        "report.json",
+        "report.html");
+    only("com.samskivert..", "report.html");
     only("com.networknt..", "json");
   }
 

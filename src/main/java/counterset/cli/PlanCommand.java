@@ -56,7 +56,7 @@ final class PlanCommand implements Callable<Integer> {
       names = "--write",
       paramLabel = "FILE",
       description =
-          "Also write the plan to a file; its ending (.txt, .json) says how. May be repeated.")
+          "Also write the plan to a file; its ending (.txt, .json, .html) says how. May be repeated.")
   List<String> files = new ArrayList<>();
 
   @Option(names = "--seed", paramLabel = "N", description = "Another seed gives another plan.")

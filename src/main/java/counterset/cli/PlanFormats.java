@@ -2,6 +2,7 @@ package counterset.cli;
 
 import counterset.model.Catalogue;
 import counterset.model.Plan;
+import counterset.report.html.SessionPage;
 import counterset.report.json.LoadJson;
 import counterset.report.json.PlanJson;
 import counterset.report.text.RunSheet;
@@ -24,6 +25,7 @@ final class PlanFormats {
   static {
     BY_ENDING.put("txt", (plan, catalogue) -> RunSheet.of(plan, catalogue, false));
     BY_ENDING.put("json", PlanJson::text);
+    BY_ENDING.put("html", SessionPage::of);
   }
 
   private PlanFormats() {}
@@ -58,7 +60,8 @@ final class PlanFormats {
         : render(file, plan, catalogue);
   }
 
-  private static String ending(String file) {
+  /** The ending of a file's name, without the dot. */
+  static String ending(String file) {
     return file.substring(file.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
   }
 }

@@ -55,7 +55,7 @@ final class WeekCommand implements Callable<Integer> {
       names = "--write",
       paramLabel = "FILE",
       description =
-          "Also write the week to a file (.txt, .json), or to a folder (DIR/) one .txt and one .json"
+          "Also write the week to a file (.txt, .json, .html), or to a folder (DIR/) one of each"
               + " file a session, such as monday.txt. May be repeated.")
   private List<String> files = new ArrayList<>();
 
