@@ -1,0 +1,76 @@
+package counterset.compare;
+
+import counterset.explain.ScoreWords;
+import counterset.model.PlanScore;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * What one constraint makes of each plan.
+ *
+ * @param id of the constraint
+ * @param level {@code hard}, {@code medium} or {@code soft}
+ * @param topic what it is about, in a few words
+ * @param points of each plan, in their order
+ * @param values what is compared: the points, or the points a superset; as many
+ */
+public record ConstraintRow(
+    String id, String level, String topic, List<Integer> points, List<Double> values) {
+
+  private static final List<String> LEVELS = List.of("hard", "medium", "soft");
+
+  public ConstraintRow {
+    points = List.copyOf(points);
+    values = List.copyOf(values);
+  }
+
+  /** All constraints: rules, wishes, then the widest differences first. */
+  public static List<ConstraintRow> of(Comparison comparison) {
+    List<Compared> all = comparison.all();
+    boolean whole = comparison.sameShape();
+    List<ConstraintRow> rows = new ArrayList<>();
+    List<PlanScore.Line> lines = all.get(0).plan().score().lines();
+    for (int i = 0; i < lines.size(); i++) {
+      int at = i;
+      List<Integer> points =
+          all.stream().map(it -> it.plan().score().lines().get(at).score()).toList();
+      PlanScore.Line line = lines.get(i);
+      rows.add(
+          new ConstraintRow(
+              line.id(),
+              line.level(),
+              ScoreWords.topic(line, all.get(0).plan()),
+              points,
+              IntStream.range(0, all.size())
+                  .mapToObj(
+                      plan ->
+                          whole || !line.level().equals("soft")
+                              ? (double) points.get(plan)
+                              : (double) points.get(plan)
+                                  / Math.max(1, all.get(plan).facts().supersets()))
+                  .toList()));
+    }
+    rows.sort(
+        Comparator.comparing((ConstraintRow row) -> LEVELS.indexOf(row.level()))
+            .thenComparing(row -> -row.spread()));
+    return List.copyOf(rows);
+  }
+
+  /** Between the plan with most and the plan with least. */
+  public double spread() {
+    return values.stream().mapToDouble(it -> it).max().orElse(0)
+        - values.stream().mapToDouble(it -> it).min().orElse(0);
+  }
+
+  /** Whether it says the same of all. */
+  public boolean isEqual() {
+    return values.stream().distinct().count() <= 1;
+  }
+
+  /** Whether it says nothing of any. */
+  public boolean isSilent() {
+    return points.stream().allMatch(it -> it == 0);
+  }
+}
