@@ -48,7 +48,10 @@ public final class AxisReader {
               + ". Put the rest into the ask, or vary it by itself.");
     }
     return AxisReading.of(
-        new AxisValue(axis, phrase, change(axis, draft, reading.problem().get())));
+        new AxisValue(
+            axis,
+            phrase.replaceAll(",(?=\\p{L})", ", "),
+            change(axis, draft, reading.problem().get())));
   }
 
   /**

@@ -31,18 +31,24 @@ public record Comparison(String title, List<Compared> all) {
 
   /** Whether all are plans of one problem; its title and its seed do not count. */
   public boolean sameProblem() {
-    return all.stream().map(it -> asked(it.plan().problem())).distinct().count() == 1;
+    return all.stream().allMatch(it -> haveOneProblem(it, all.get(0)));
+  }
+
+  static boolean haveOneProblem(Compared one, Compared other) {
+    return asked(one.plan().problem()).equals(asked(other.plan().problem()));
   }
 
   /**
    * Whether all that can be led have as many supersets, of one shape: then points compare whole.
    */
   public boolean sameShape() {
-    return feasible().stream()
-            .map(it -> List.of(it.facts().supersets(), shape(it.plan().problem().clock())))
-            .distinct()
-            .count()
-        <= 1;
+    List<Compared> led = feasible();
+    return led.stream().allMatch(it -> haveOneShape(it, led.get(0)));
+  }
+
+  static boolean haveOneShape(Compared one, Compared other) {
+    return one.facts().supersets() == other.facts().supersets()
+        && shape(one.plan().problem().clock()).equals(shape(other.plan().problem().clock()));
   }
 
   /** Whether all have as many positions in a superset, and as many rounds. */

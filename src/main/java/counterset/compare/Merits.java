@@ -11,7 +11,7 @@ import java.util.List;
  *
  * @param gains such as {@code 14 points more over the same 20 minutes}
  * @param losses in the same words
- * @param wants what a client who prefers the plan wants, as clauses after "clients who"
+ * @param wants what is wanted by those who prefer the plan, such as {@code less to fetch}
  */
 record Merits(List<String> gains, List<String> losses, List<String> wants) {
 
@@ -21,65 +21,46 @@ record Merits(List<String> gains, List<String> losses, List<String> wants) {
   /** A smaller difference is within how fast people are; in seconds. */
   private static final int FELT_SECONDS = 5;
 
-  static Merits of(Compared plan, Compared other, Comparison comparison) {
+  static Merits of(Compared plan, Compared other) {
     Facts here = plan.facts();
     Facts there = other.facts();
     Merits merits = new Merits(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-    merits.count(
-        there.unmetWishes() - here.unmetWishes(),
-        "unmet wish fewer",
-        "unmet wishes fewer",
-        "unmet wish more",
-        "unmet wishes more");
-    merits.points(plan, other, comparison);
-    int share = percent(here) - percent(there);
-    if (Math.abs(share) >= FELT_SHARE) {
-      merits.add(
-          share > 0,
-          "equipment in " + percent(here) + " % of the work, not " + percent(there) + " %");
-      merits.want(share > 0, "want to lift for more of the session");
-    }
+    merits.fewer(there.unmetWishes() - here.unmetWishes(), "unmet wish", "");
+    merits.points(plan, other);
+    merits.share(percent(here), percent(there));
     merits.handling(here, there);
-    int trips = there.floorTrips() - here.floorTrips();
-    merits.count(
-        trips,
-        "trip to or from the floor fewer",
-        "trips to or from the floor fewer",
-        "trip to or from the floor more",
-        "trips to or from the floor more");
-    merits.want(trips > 0, "would rather not go down and up again");
+    merits.floor(there.floorTrips() - here.floorTrips());
     return merits;
   }
 
-  private void points(Compared plan, Compared other, Comparison comparison) {
+  private void points(Compared plan, Compared other) {
     Facts here = plan.facts();
     Facts there = other.facts();
-    if (comparison.sameProblem() || comparison.sameShape()) {
+    if (Comparison.haveOneShape(plan, other)) {
       int more = here.points() - there.points();
       String over =
-          comparison.sameProblem()
+          Comparison.haveOneProblem(plan, other)
               ? ""
               : here.minutes() == there.minutes()
                   ? " over the same " + English.count(here.minutes(), "minute")
                   : " over as many supersets";
-      count(
-          more,
-          "point more" + over,
-          "points more" + over,
-          "point less" + over,
-          "points less" + over);
+      add(more, points(String.valueOf(Math.abs(more)), more > 0) + over);
       return;
     }
     BigDecimal more =
         rounded(here.pointsPerSuperset()).subtract(rounded(there.pointsPerSuperset()));
-    if (more.signum() != 0) {
-      String number = more.abs().stripTrailingZeros().toPlainString();
-      add(
-          more.signum() > 0,
-          number
-              + (number.equals("1") ? " point" : " points")
-              + " a superset "
-              + (more.signum() > 0 ? "more" : "less"));
+    String number = more.abs().stripTrailingZeros().toPlainString();
+    add(more.signum(), points(number, more.signum() > 0) + " a superset");
+  }
+
+  private static String points(String number, boolean more) {
+    return number + (number.equals("1") ? " point " : " points ") + (more ? "more" : "less");
+  }
+
+  private void share(int here, int there) {
+    if (Math.abs(here - there) >= FELT_SHARE) {
+      add(here - there, "equipment in " + here + " % instead of " + there + " % of the work");
+      want(here > there, "more lifting");
     }
   }
 
@@ -87,51 +68,47 @@ record Merits(List<String> gains, List<String> losses, List<String> wants) {
     int fetched = there.fetched() - here.fetched();
     int handled = there.handled() - here.handled();
     int seconds = there.changeover() - here.changeover();
-    count(
-        fetched,
-        "thing fewer to fetch",
-        "things fewer to fetch",
-        "more thing to fetch",
-        "more things to fetch");
-    count(
-        handled,
-        "change of equipment fewer",
-        "changes of equipment fewer",
-        "more change of equipment",
-        "more changes of equipment");
-    if (Math.abs(seconds) >= FELT_SECONDS) {
-      add(
-          seconds > 0,
-          Math.abs(seconds) + " s " + (seconds > 0 ? "less" : "more") + " changing over");
+    boolean felt = Math.abs(seconds) >= FELT_SECONDS;
+    fewer(fetched, "thing", " to fetch");
+    fewer(handled, "equipment change", "");
+    if (felt) {
+      add(seconds, Math.abs(seconds) + " s " + (seconds > 0 ? "less" : "more") + " changing over");
     }
-    want(fetched > 0, "want less to fetch");
-    want(handled > 0 || handled == 0 && seconds >= FELT_SECONDS, "want to change over less");
+    want(fetched > 0, "less to fetch");
+    boolean slower = felt && seconds < 0;
+    boolean quicker = felt && seconds > 0;
+    want(handled > 0 && !slower || handled == 0 && quicker, "less changing over");
   }
 
-  private void count(int more, String gain, String gains, String loss, String losses) {
-    if (more != 0) {
-      int number = Math.abs(more);
-      add(
-          more > 0,
-          number + " " + (more > 0 ? number == 1 ? gain : gains : number == 1 ? loss : losses));
+  private void floor(int fewer) {
+    fewer(fewer, "trip", " to or from the floor");
+    want(fewer > 0, "fewer trips to the floor");
+  }
+
+  /** One plan has so many fewer of something of which few are better. */
+  private void fewer(int fewer, String noun, String rest) {
+    int number = Math.abs(fewer);
+    String nouns = number == 1 ? noun : noun.endsWith("wish") ? noun + "es" : English.plural(noun);
+    add(fewer, number + (fewer > 0 ? " fewer " : " more ") + nouns + rest);
+  }
+
+  private void add(int better, String clause) {
+    if (better != 0) {
+      (better > 0 ? gains : losses).add(clause);
     }
   }
 
-  private void add(boolean better, String clause) {
-    (better ? gains : losses).add(clause);
-  }
-
-  private void want(boolean holds, String clause) {
+  private void want(boolean holds, String what) {
     if (holds) {
-      wants.add(clause);
+      wants.add(what);
     }
   }
 
-  static int percent(Facts facts) {
+  private static int percent(Facts facts) {
     return (int) Math.round(100 * facts.loadedShare());
   }
 
-  static BigDecimal rounded(double number) {
+  private static BigDecimal rounded(double number) {
     return BigDecimal.valueOf(number).setScale(1, RoundingMode.HALF_UP);
   }
 }

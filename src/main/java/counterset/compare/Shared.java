@@ -28,7 +28,7 @@ public record Shared(int one, int other, int exercises, int ofOne, int ofOther) 
     return List.copyOf(pairs);
   }
 
-  private static Shared of(Compared one, Compared other) {
+  static Shared of(Compared one, Compared other) {
     Set<String> here = one.exercises();
     Set<String> there = other.exercises();
     Set<String> both = new HashSet<>(here);

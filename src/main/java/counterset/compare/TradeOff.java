@@ -17,8 +17,8 @@ public record TradeOff(Aim across, Aim up, List<Point> points) {
   public enum Aim {
     MINUTES("minutes", "Minutes"),
     POINTS("points", "Points"),
-    HANDLED("handled", "Items handled"),
-    LOADED("loaded", "Loaded work");
+    HANDLED("handled", "Equipment changes"),
+    LOADED("loaded", "Work with equipment");
 
     private final String id;
     private final String title;
