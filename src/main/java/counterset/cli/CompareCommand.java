@@ -105,7 +105,7 @@ final class CompareCommand implements Callable<Integer> {
     checkUse(faults);
     written.check(shell, faults);
     Catalogue catalogue = catalogues.load(shell);
-    CompareSources sources = new CompareSources(shell, catalogue);
+    CompareSources sources = new CompareSources(shell, catalogue, inputs);
     List<CompareEntry> entries = read(sources, catalogue, faults);
     if (!faults.isEmpty()) {
       throw new BadRequest(faults);
@@ -148,10 +148,7 @@ final class CompareCommand implements Callable<Integer> {
 
   private List<CompareEntry> read(
       CompareSources sources, Catalogue catalogue, List<String> faults) {
-    List<CompareEntry> entries = new ArrayList<>();
-    for (int i = 0; i < inputs.size(); i++) {
-      sources.read(inputs.get(i), inputs.size() == 1 ? 0 : i + 1).ifPresent(entries::add);
-    }
+    List<CompareEntry> entries = sources.read();
     faults.addAll(sources.faults());
     if (isOne() && entries.stream().anyMatch(it -> it.file().isPresent())) {
       faults.add(

@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.ask.AskFault;
 import counterset.ask.AskReader;
 import counterset.ask.AskReading;
 import counterset.json.InvalidInputException;
@@ -25,15 +26,22 @@ final class CompareSources {
   private final ProblemReader problems;
   private final PlanFileReader plans;
   private final AskReader asks;
+  private final List<String> inputs;
   private final List<String> faults = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
 
-  CompareSources(Shell shell, Catalogue catalogue) {
+  /**
+   * A reader.
+   *
+   * @param inputs all that are to be read, as they were given
+   */
+  CompareSources(Shell shell, Catalogue catalogue, List<String> inputs) {
     this.shell = shell;
     this.catalogue = catalogue;
     this.problems = Request.problems(catalogue);
     this.plans = new PlanFileReader(problems, catalogue);
     this.asks = new AskReader(catalogue);
+    this.inputs = List.copyOf(inputs);
   }
 
   /** What is wrong with those that were read. */
@@ -46,15 +54,14 @@ final class CompareSources {
     return notes;
   }
 
-  /**
-   * Reads one.
-   *
-   * @param words as they were given
-   * @param number its place on the command line, from 1; 0 if it is the only one
-   * @return nothing if there are faults
-   */
-  Optional<CompareEntry> read(String words, int number) {
-    return Request.isFile(words, shell) ? file(words) : ask(words, number);
+  /** Reads all; those with faults are left out. */
+  List<CompareEntry> read() {
+    List<CompareEntry> entries = new ArrayList<>();
+    for (int i = 0; i < inputs.size(); i++) {
+      String words = inputs.get(i);
+      (Request.isFile(words, shell) ? file(words) : ask(words, i + 1)).ifPresent(entries::add);
+    }
+    return entries;
   }
 
   private Optional<CompareEntry> file(String name) {
@@ -68,15 +75,25 @@ final class CompareSources {
         return Optional.empty();
       }
       if (!document.tree().has("plan")) {
-        return Optional.of(CompareEntry.planned(name, problems.read(document, "")));
+        return Optional.of(CompareEntry.planned(label(name), problems.read(document, "")));
       }
       PlanFile file = plans.read(document);
       noteChanges(name, file);
-      return Optional.of(new CompareEntry(name, file.problem(), Optional.of(file)));
+      return Optional.of(new CompareEntry(label(name), file.problem(), Optional.of(file)));
     } catch (InvalidInputException e) {
       faults.addAll(e.violations().stream().map(Violation::toString).toList());
       return Optional.empty();
     }
+  }
+
+  /** Without its folders, unless another file has the same name. */
+  private String label(String name) {
+    String last = last(name);
+    return inputs.stream().filter(it -> last(it).equals(last)).count() == 1 ? last : name;
+  }
+
+  private static String last(String name) {
+    return name.substring(1 + Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')));
   }
 
   /** A plan from another catalogue or version may be worth something else today. */
@@ -93,13 +110,19 @@ final class CompareSources {
     }
   }
 
+  private static String quoted(AskFault fault) {
+    return fault.phrase().isBlank() ? "" : " (" + fault.phrase() + ")";
+  }
+
   private Optional<CompareEntry> ask(String words, int number) {
     AskReading reading = asks.read(words);
-    String which = number == 0 ? "ask" : "ask " + number;
+    boolean only = inputs.size() == 1;
+    String which = only ? "ask" : "ask " + number;
     reading
         .faults()
-        .forEach(it -> faults.add(which + ", column " + it.column() + ": " + it.message()));
-    if (number == 0) {
+        .forEach(
+            it -> faults.add(which + ", column " + it.column() + quoted(it) + ": " + it.message()));
+    if (only) {
       reading.echo().forEach(line -> notes.add("Read as: " + line));
     } else if (reading.problem().isPresent()) {
       notes.add("Option " + number + " read as: " + String.join("; ", reading.echo()));

@@ -5,13 +5,17 @@ import counterset.model.Catalogue;
 import counterset.model.Equipment;
 import counterset.model.Owned;
 import counterset.model.Problem;
+import counterset.model.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Whom one problem suits and another does not, by what the two ask. */
+/** Whom one problem suits and another of the same minutes does not, by what the two ask. */
 final class Audience {
+
+  /** More names than these are only counted. */
+  private static final int MOST_NAMED = 3;
 
   private final Catalogue catalogue;
 
@@ -19,17 +23,11 @@ final class Audience {
     this.catalogue = catalogue;
   }
 
-  /** Clauses after "clients who": {@code own ankle weights}, {@code have only 15 minutes}. */
+  /** Clauses after "clients who": {@code own ankle weights}, {@code train at level 1}. */
   List<String> of(Problem problem, Problem other) {
     List<String> clauses = new ArrayList<>();
-    if (problem.minutes() != other.minutes()) {
-      clauses.add(
-          "have "
-              + (problem.minutes() < other.minutes() ? "only " : "")
-              + English.count(problem.minutes(), "minute"));
-    }
+    targets(problem, other, clauses);
     equipment(problem, other, clauses);
-    limitations(problem, other, clauses);
     if (problem.level() != other.level()) {
       clauses.add("train at level " + problem.level());
     }
@@ -46,7 +44,7 @@ final class Audience {
       clauses.add("have no " + String.join(" or ", less.stream().map(Audience::bare).toList()));
     }
     if (more.isEmpty() && less.isEmpty() && !problem.equipment().equals(other.equipment())) {
-      clauses.add("own just what it lists");
+      clauses.add("have just the equipment that it lists");
     }
   }
 
@@ -71,21 +69,31 @@ final class Audience {
     return name.replaceFirst("^an? ", "");
   }
 
-  private void limitations(Problem problem, Problem other, List<String> clauses) {
-    List<String> more = limits(problem, other);
-    List<String> less = limits(other, problem);
-    if (!more.isEmpty()) {
-      clauses.add("need it to suit " + English.list(more));
-    }
-    if (!less.isEmpty()) {
-      clauses.add("need no regard for " + English.list(less));
-    }
+  /** Which clients a problem has regard for: {@code with sore knees and no floor}. */
+  String limits(Problem problem) {
+    return problem.limitations().isEmpty()
+        ? "without limitations"
+        : "with "
+            + English.list(
+                problem.limitations().stream()
+                    .map(id -> English.lower(catalogue.limitations().get(id).name()))
+                    .toList());
   }
 
-  private List<String> limits(Problem problem, Problem other) {
-    return problem.limitations().stream()
-        .filter(id -> !other.limitations().contains(id))
-        .map(id -> '"' + English.lower(catalogue.limitations().get(id).name()) + '"')
-        .toList();
+  private void targets(Problem problem, Problem other, List<String> clauses) {
+    Set<String> there = other.targets().stream().map(Target::muscle).collect(Collectors.toSet());
+    List<String> more =
+        problem.targets().stream()
+            .map(Target::muscle)
+            .filter(id -> !there.contains(id))
+            .map(id -> English.lower(catalogue.muscles().get(id).name()))
+            .toList();
+    if (more.size() > MOST_NAMED) {
+      List<String> some = new ArrayList<>(more.subList(0, MOST_NAMED));
+      some.add((more.size() - MOST_NAMED) + " more");
+      clauses.add("train " + English.list(some));
+    } else if (!more.isEmpty()) {
+      clauses.add("train " + English.list(more));
+    }
   }
 }

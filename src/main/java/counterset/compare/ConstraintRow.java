@@ -5,6 +5,8 @@ import counterset.model.PlanScore;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
@@ -14,10 +16,11 @@ import java.util.stream.IntStream;
  * @param level {@code hard}, {@code medium} or {@code soft}
  * @param topic what it is about, in a few words
  * @param points of each plan, in their order
- * @param values what is compared: the points, or the points a superset; as many
+ * @param values what is compared: the points, or the points a superset; as many; none for a plan
+ *     without work
  */
 public record ConstraintRow(
-    String id, String level, String topic, List<Integer> points, List<Double> values) {
+    String id, String level, String topic, List<Integer> points, List<OptionalDouble> values) {
 
   private static final List<String> LEVELS = List.of("hard", "medium", "soft");
 
@@ -44,12 +47,7 @@ public record ConstraintRow(
               ScoreWords.topic(line, all.get(0).plan()),
               points,
               IntStream.range(0, all.size())
-                  .mapToObj(
-                      plan ->
-                          whole || !line.level().equals("soft")
-                              ? (double) points.get(plan)
-                              : (double) points.get(plan)
-                                  / Math.max(1, all.get(plan).facts().supersets()))
+                  .mapToObj(plan -> value(all.get(plan), line, points.get(plan), whole))
                   .toList()));
     }
     rows.sort(
@@ -58,19 +56,32 @@ public record ConstraintRow(
     return List.copyOf(rows);
   }
 
+  private static OptionalDouble value(
+      Compared plan, PlanScore.Line line, int points, boolean whole) {
+    int supersets = plan.facts().supersets();
+    if (supersets == 0) {
+      return OptionalDouble.empty();
+    }
+    boolean divided = !whole && line.level().equals("soft");
+    return OptionalDouble.of(divided ? (double) points / supersets : points);
+  }
+
   /** Between the plan with most and the plan with least. */
   public double spread() {
-    return values.stream().mapToDouble(it -> it).max().orElse(0)
-        - values.stream().mapToDouble(it -> it).min().orElse(0);
+    return known().max().orElse(0) - known().min().orElse(0);
   }
 
   /** Whether it says the same of all. */
   public boolean isEqual() {
-    return values.stream().distinct().count() <= 1;
+    return known().distinct().count() <= 1;
+  }
+
+  private DoubleStream known() {
+    return values.stream().flatMapToDouble(OptionalDouble::stream);
   }
 
   /** Whether it says nothing of any. */
   public boolean isSilent() {
-    return points.stream().allMatch(it -> it == 0);
+    return known().allMatch(it -> it == 0);
   }
 }

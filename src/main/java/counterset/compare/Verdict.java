@@ -4,15 +4,19 @@ import counterset.explain.English;
 import counterset.model.Catalogue;
 import counterset.model.Problem;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
  * Which plan is better for whom, in sentences made from the figures.
  *
- * <p>Time is what a client has or has not. So plans of the same minutes are set against each other
- * first, and then the best of each length against the next longer one.
+ * <p>Limitations and time are what a client has or has not. So plans of the same limitations and
+ * minutes are set against each other first, then the best of each length against the next longer
+ * one, and what suits other clients last.
  */
 public final class Verdict {
 
@@ -24,35 +28,47 @@ public final class Verdict {
     this.audience = new Audience(catalogue);
   }
 
-  /** A few sentences on each plan, the best first; by length if lengths differ. */
+  /** A few sentences on each plan, the best of its kind first. */
   public static List<String> of(Comparison comparison, Catalogue catalogue) {
     return new Verdict(comparison, catalogue).lines();
   }
 
   private List<String> lines() {
-    Map<Integer, List<Compared>> byMinutes = new TreeMap<>();
     List<Compared> ranked = comparison.ranked();
-    ranked.stream()
-        .filter(Compared::feasible)
-        .forEach(
-            it -> byMinutes.computeIfAbsent(it.facts().minutes(), m -> new ArrayList<>()).add(it));
+    List<Compared> led = ranked.stream().filter(Compared::feasible).toList();
     List<String> lines = new ArrayList<>();
-    if (byMinutes.isEmpty()) {
+    if (led.isEmpty()) {
       lines.add("None of these can be led.");
       return lines;
     }
-    byMinutes.values().forEach(group -> among(group, lines));
-    between(byMinutes.values().stream().map(group -> group.get(0)).toList(), lines);
-    if (comparison.feasible().size() == 1) {
-      lines.add(named(ranked.get(0)) + " is the only one that can be led.");
+    if (led.size() == 1) {
+      lines.add(named(led.get(0)) + " is the only one that can be led.");
+      return lines;
     }
+    Map<Set<String>, Map<Integer, List<Compared>>> groups = new LinkedHashMap<>();
+    comparison.feasible().stream()
+        .sorted(Comparator.comparing(it -> limits(it).size()))
+        .forEach(it -> groups.put(limits(it), new TreeMap<>()));
+    led.forEach(
+        it ->
+            groups
+                .get(limits(it))
+                .computeIfAbsent(it.facts().minutes(), m -> new ArrayList<>())
+                .add(it));
+    groups.values().forEach(byMinutes -> byMinutes.values().forEach(it -> among(it, lines)));
+    groups.values().forEach(byMinutes -> lengths(List.copyOf(byMinutes.values()), lines));
+    limitations(List.copyOf(groups.values()), lines);
     ranked.stream()
-        .filter(it -> !it.feasible() && comparison.feasible().size() > 1)
+        .filter(it -> !it.feasible())
         .forEach(it -> lines.add(named(it) + " cannot be led as it is."));
     return lines;
   }
 
-  /** Plans of one length, the best first. */
+  private static Set<String> limits(Compared plan) {
+    return problem(plan).limitations();
+  }
+
+  /** Plans of one length for the same clients, the best first. */
   private void among(List<Compared> plans, List<String> lines) {
     if (plans.size() < 2) {
       return;
@@ -61,22 +77,27 @@ public final class Verdict {
     Compared second = plans.get(1);
     List<Compared> equal =
         plans.stream().skip(1).filter(it -> comparison.better().compare(best, it) == 0).toList();
-    String of = plans.size() == comparison.feasible().size() ? "" : in(best);
+    String of = group(best);
     String by = Comparison.haveOneShape(best, second) ? "" : ", by points a superset";
     String rank = equal.isEmpty() ? "the best" + of + by : "as good as " + numbers(equal) + of + by;
-    lines.add(named(best) + ": " + rank + ". " + against(best, second));
+    lines.add(named(best) + ": " + rank + ". A" + against(best, second));
     lines.add(named(second) + ": " + inReturn(second, best));
-    plans.stream().skip(2).forEach(plan -> lines.add(named(plan) + ": " + against(plan, best)));
+    plans.stream().skip(2).forEach(plan -> lines.add(named(plan) + ": a" + against(plan, best)));
   }
 
-  private static String in(Compared plan) {
-    return " in " + English.count(plan.facts().minutes(), "minute");
+  /** Which of the groups, unless there is but one. */
+  private String group(Compared plan) {
+    List<Compared> led = comparison.feasible();
+    boolean lengths = led.stream().anyMatch(it -> it.facts().minutes() != plan.facts().minutes());
+    boolean clients = led.stream().anyMatch(it -> !limits(it).equals(limits(plan)));
+    return (lengths ? " in " + English.count(plan.facts().minutes(), "minute") : "")
+        + (clients ? " for clients " + audience.limits(problem(plan)) : "");
   }
 
   /** What speaks for a plan and against it, beside another of its length, and whom it suits. */
   private String against(Compared plan, Compared other) {
     Merits merits = Merits.of(plan, other);
-    return "Against option "
+    return "gainst option "
         + other.number()
         + ": "
         + balance(merits)
@@ -87,8 +108,13 @@ public final class Verdict {
   /** The same of a plan that the other was set against just before: only what speaks for it. */
   private String inReturn(Compared plan, Compared other) {
     Merits merits = Merits.of(plan, other);
-    String gains = merits.gains().isEmpty() ? "nothing better" : English.list(merits.gains());
-    return "in return, " + gains + "." + suits(plan, other, merits);
+    if (!merits.gains().isEmpty()) {
+      return "in return, " + English.list(merits.gains()) + "." + suits(plan, other, merits);
+    }
+    if (merits.losses().isEmpty()) {
+      return "no difference that counts." + suits(plan, other, merits);
+    }
+    return "nothing better." + suits(plan, other, merits);
   }
 
   private String suits(Compared plan, Compared other, Merits merits) {
@@ -137,30 +163,45 @@ public final class Verdict {
   }
 
   /** What more minutes bring and cost, from one length to the next. */
-  private void between(List<Compared> bests, List<String> lines) {
-    for (int i = 1; i < bests.size(); i++) {
-      Compared shorter = bests.get(i - 1);
-      Compared longer = bests.get(i);
+  private void lengths(List<List<Compared>> groups, List<String> lines) {
+    for (int i = 1; i < groups.size(); i++) {
+      Compared shorter = groups.get(i - 1).get(0);
+      Compared longer = groups.get(i).get(0);
       List<String> brings = new ArrayList<>(more(longer.facts(), shorter.facts()));
       Merits merits = Merits.of(longer, shorter);
       brings.addAll(merits.gains());
-      List<String> rest = Merits.of(shorter, longer).wants();
+      String minutes = English.count(shorter.facts().minutes(), "minute");
       lines.add(
           English.count(longer.facts().minutes(), "minute")
               + " instead of "
               + shorter.facts().minutes()
-              + " (option "
-              + longer.number()
-              + ", not "
-              + shorter.number()
-              + "): "
+              + instead(longer, shorter)
               + balance(new Merits(brings, merits.losses(), List.of()))
               + ". Better for clients who "
               + who(List.of("have the time"), merits.wants())
               + "; the shorter one for clients who "
-              + who(List.of("have only " + shorter.facts().minutes() + " minutes"), rest)
+              + who(List.of("have only " + minutes), Merits.of(shorter, longer).wants())
               + ".");
     }
+  }
+
+  /** What it costs to suit other clients; that is not a matter of choice. */
+  private void limitations(List<Map<Integer, List<Compared>>> groups, List<String> lines) {
+    for (int i = 1; i < groups.size(); i++) {
+      Compared other = groups.get(0).values().iterator().next().get(0);
+      List<Compared> same = groups.get(i).get(other.facts().minutes());
+      Compared plan = same == null ? groups.get(i).values().iterator().next().get(0) : same.get(0);
+      lines.add(
+          "For clients "
+              + audience.limits(problem(plan))
+              + instead(plan, other)
+              + balance(Merits.of(plan, other))
+              + ". Whom a session suits goes before its points.");
+    }
+  }
+
+  private static String instead(Compared plan, Compared other) {
+    return " (option " + plan.number() + ", not " + other.number() + "): ";
   }
 
   private static List<String> more(Facts longer, Facts shorter) {

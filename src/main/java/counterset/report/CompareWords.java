@@ -11,6 +11,7 @@ import counterset.explain.ScoreWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The words that every form of a comparison shows. */
 public final class CompareWords {
@@ -50,12 +51,31 @@ public final class CompareWords {
         : row.topic() + (row.level().equals("hard") ? " (rule)" : " (wish)");
   }
 
-  /** What a constraint makes of one plan. */
+  /** What a constraint makes of one plan; a dash if there is no work in it. */
   public static String value(Comparison comparison, ConstraintRow row, int plan) {
+    if (row.values().get(plan).isEmpty()) {
+      return "–";
+    }
     boolean whole = comparison.sameShape() || !row.level().equals("soft");
     return whole
         ? ScoreWords.points(row.points().get(plan))
-        : FigureRow.signed(row.values().get(plan));
+        : FigureRow.signed(row.values().get(plan).getAsDouble());
+  }
+
+  /** What a constraint makes of all, where that is the same. */
+  public static String common(Comparison comparison, ConstraintRow row) {
+    return IntStream.range(0, row.values().size())
+        .filter(plan -> row.values().get(plan).isPresent())
+        .mapToObj(plan -> value(comparison, row, plan))
+        .findFirst()
+        .orElse("–");
+  }
+
+  /** A plan in the list of all: what tells it from the others, and the title of a file. */
+  public static String listed(Compared plan) {
+    String title = plan.plan().problem().title();
+    boolean file = plan.label().endsWith(".json");
+    return file && !title.isBlank() ? plan.label() + ": " + title : plan.label();
   }
 
   /** What is traded for what. */
@@ -97,6 +117,9 @@ public final class CompareWords {
 
   /** What two plans have in common, as a sentence. */
   public static String shared(Shared pair) {
+    if (pair.exercises() == 0) {
+      return "Options " + pair.one() + " and " + pair.other() + " share no exercise.";
+    }
     String of =
         pair.ofOne() == pair.ofOther()
             ? String.valueOf(pair.ofOne())

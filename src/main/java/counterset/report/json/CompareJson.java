@@ -76,7 +76,15 @@ public final class CompareJson {
     json.put("equal", row.isEqual());
     json.set("points", Nodes.numbers(row.points()));
     ArrayNode compared = json.putArray("compared");
-    row.values().forEach(value -> compared.add(value.doubleValue()));
+    row.values()
+        .forEach(
+            value -> {
+              if (value.isPresent()) {
+                compared.add(value.getAsDouble());
+              } else {
+                compared.addNull();
+              }
+            });
   }
 
   private static void tradeOff(TradeOff tradeOff, ObjectNode json) {

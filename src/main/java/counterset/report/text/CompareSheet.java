@@ -47,10 +47,10 @@ public final class CompareSheet {
 
   private void head() {
     page.strong("", comparison.title().toUpperCase(Locale.ROOT));
-    comparison.all().forEach(it -> page.plain(number(it.number()), it.label()));
+    comparison.all().forEach(it -> page.plain(number(it.number()), CompareWords.listed(it)));
     for (Compared it : comparison.all()) {
       part(it, "cannot be led", it.reasons());
-      part(it, "leaves unmet", it.wishes());
+      part(it, "leaves unmet", it.feasible() ? it.wishes() : List.of());
     }
   }
 
@@ -104,7 +104,7 @@ public final class CompareSheet {
               same.stream()
                   .map(
                       row ->
-                          English.lower(row.topic()) + " " + CompareWords.value(comparison, row, 0))
+                          English.lower(row.topic()) + " " + CompareWords.common(comparison, row))
                   .toList()));
     }
   }
