@@ -82,7 +82,8 @@ final class CompareCommand implements Callable<Integer> {
   @Option(
       names = "--plans",
       paramLabel = "DIR",
-      description = "Also write each plan that can be led to this folder: option-1.txt and .json.")
+      description =
+          "Also write each plan that can be led to this folder: option-1.txt, .json, .html.")
   private String folder;
 
   @Option(names = "--seed", paramLabel = "N", description = "A seed for all that is planned.")

@@ -18,7 +18,7 @@ import java.util.Map;
  */
 record CompareFiles(List<String> files, String folder) {
 
-  private static final List<String> OF_A_PLAN = List.of(".txt", ".json");
+  private static final List<String> OF_A_PLAN = List.of(".txt", ".json", ".html");
 
   /** Adds what is wrong with the names. */
   void check(Shell shell, List<String> faults) {

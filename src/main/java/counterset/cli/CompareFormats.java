@@ -2,6 +2,7 @@ package counterset.cli;
 
 import counterset.compare.Comparison;
 import counterset.model.Catalogue;
+import counterset.report.html.ComparePage;
 import counterset.report.json.CompareJson;
 import counterset.report.text.CompareSheet;
 import java.util.LinkedHashMap;
@@ -20,6 +21,7 @@ final class CompareFormats {
   static {
     BY_ENDING.put("txt", (it, catalogue) -> CompareSheet.of(it, catalogue, false));
     BY_ENDING.put("json", CompareJson::text);
+    BY_ENDING.put("html", ComparePage::of);
   }
 
   private CompareFormats() {}

@@ -62,8 +62,17 @@ public final class CompareWords {
         : FigureRow.signed(row.values().get(plan).getAsDouble());
   }
 
-  /** What a constraint makes of all, where that is the same. */
-  public static String common(Comparison comparison, ConstraintRow row) {
+  /** The constraints that say the same of all, with what they say; empty text if none does. */
+  public static String common(Comparison comparison) {
+    return String.join(
+        "; ",
+        ConstraintRow.of(comparison).stream()
+            .filter(row -> row.isEqual() && !row.isSilent())
+            .map(row -> English.lower(row.topic()) + " " + common(comparison, row))
+            .toList());
+  }
+
+  private static String common(Comparison comparison, ConstraintRow row) {
     return IntStream.range(0, row.values().size())
         .filter(plan -> row.values().get(plan).isPresent())
         .mapToObj(plan -> value(comparison, row, plan))

@@ -6,7 +6,6 @@ import counterset.compare.ConstraintRow;
 import counterset.compare.Shared;
 import counterset.compare.TradeOff;
 import counterset.compare.Verdict;
-import counterset.explain.English;
 import counterset.model.Catalogue;
 import counterset.report.CompareWords;
 import counterset.report.FigureRow;
@@ -87,25 +86,16 @@ public final class CompareSheet {
   }
 
   private void constraints() {
-    List<ConstraintRow> rows = ConstraintRow.of(comparison);
-    List<ConstraintRow> differ = rows.stream().filter(row -> !row.isEqual()).toList();
-    List<ConstraintRow> same =
-        rows.stream().filter(row -> row.isEqual() && !row.isSilent()).toList();
+    List<ConstraintRow> differ =
+        ConstraintRow.of(comparison).stream().filter(row -> !row.isEqual()).toList();
+    String common = CompareWords.common(comparison);
     page.blank();
     page.strong("", "BY CONSTRAINT  " + CompareWords.measured(comparison));
     if (!differ.isEmpty()) {
       Columns.write(page, heads(), differ.stream().map(this::row).toList());
     }
-    if (!same.isEmpty()) {
-      page.plain(
-          "  The same in all: ",
-          String.join(
-              "; ",
-              same.stream()
-                  .map(
-                      row ->
-                          English.lower(row.topic()) + " " + CompareWords.common(comparison, row))
-                  .toList()));
+    if (!common.isEmpty()) {
+      page.plain("  The same in all: ", common);
     }
   }
 
