@@ -78,8 +78,8 @@ class ArchitectureTest {
           // What plans side by side come to, in the words that every form of it shows.
           "report", Set.of("compare"),
           // The one configured mapper, the resolved problem that a plan file echoes, what a journal
-          // holds and comes to, and what came of the files of a folder.
-          "report.json", Set.of("json", "problem", "journal", "training", "batch"),
+          // holds and comes to, what came of the files of a folder, and a comparison.
+          "report.json", Set.of("json", "problem", "journal", "training", "batch", "compare"),
           // The one way of printing JSON: what the clock of a page runs by; and a comparison.
           "report.html", Set.of("json", "compare"),
           // What a journal holds and comes to, the advice on loads that a run sheet shows, what

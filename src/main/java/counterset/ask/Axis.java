@@ -64,6 +64,11 @@ public enum Axis implements Identified {
     return Identified.find(Axis.class, name);
   }
 
+  /** Whether an example says most of what there is to say. */
+  boolean hasFewValues() {
+    return separator.equals(",");
+  }
+
   /** All names, for messages. */
   public static String names() {
     return Arrays.stream(values()).map(Axis::id).collect(Collectors.joining(", "));

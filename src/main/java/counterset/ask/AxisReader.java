@@ -36,7 +36,7 @@ public final class AxisReader {
     if (reading.problem().isEmpty()) {
       return new AxisReading(
           Optional.empty(),
-          reading.faults().stream().map(fault -> said(fault, phrase)).distinct().toList());
+          reading.faults().stream().map(fault -> said(axis, fault, phrase)).distinct().toList());
     }
     if (!axis.isSaidIn(draft)) {
       return AxisReading.fault("This says nothing about " + axis.id() + ". " + example(axis));
@@ -65,9 +65,11 @@ public final class AxisReader {
     return !draft.clock.get(ClockPart.WARM_UP).isSet();
   }
 
-  private static String said(AskFault fault, String phrase) {
+  private static String said(Axis axis, AskFault fault, String phrase) {
     boolean part = !fault.phrase().isBlank() && !fault.phrase().equals(phrase);
-    return (part ? "\"" + fault.phrase() + "\": " : "") + fault.message();
+    return (part ? "\"" + fault.phrase() + "\": " : "")
+        + fault.message()
+        + (axis.hasFewValues() ? " " + example(axis) : "");
   }
 
   private static String example(Axis axis) {

@@ -10,7 +10,6 @@ import counterset.solve.Limit;
 import counterset.solve.Options;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -95,6 +94,9 @@ final class CompareCommand implements Callable<Integer> {
       description = "quick, standard (the default) or thorough.")
   private Effort effort = Effort.STANDARD;
 
+  /** What the first input asks for. */
+  private String subject = "";
+
   CompareCommand(Shell shell) {
     this.shell = shell;
   }
@@ -112,10 +114,15 @@ final class CompareCommand implements Callable<Integer> {
       throw new BadRequest(faults);
     }
     List<Compared> compared = compared(entries, catalogue);
-    Comparison comparison = new Comparison(title(entries.get(0), compared.size()), compared);
+    Comparison comparison = new Comparison(title(compared.size()), compared);
     written.write(shell, comparison, catalogue);
     print(comparison, sources.notes(), catalogue);
-    return comparison.feasible().isEmpty() ? Exit.INFEASIBLE : Exit.DONE;
+    if (comparison.feasible().isEmpty()) {
+      shell.say(
+          "None of these can be led. counterset plan says what would free each, asked the same.");
+      return Exit.INFEASIBLE;
+    }
+    return Exit.DONE;
   }
 
   private boolean isOne() {
@@ -151,6 +158,7 @@ final class CompareCommand implements Callable<Integer> {
       CompareSources sources, Catalogue catalogue, List<String> faults) {
     List<CompareEntry> entries = sources.read();
     faults.addAll(sources.faults());
+    subject = entries.isEmpty() ? "" : entries.get(0).problem().title();
     if (isOne() && entries.stream().anyMatch(it -> it.file().isPresent())) {
       faults.add(
           inputs.get(0)
@@ -206,15 +214,10 @@ final class CompareCommand implements Callable<Integer> {
     return plans;
   }
 
-  private String title(CompareEntry first, int count) {
-    String what = vary.isEmpty() && options == null ? "" : base(first) + ": ";
-    return what + count + (count == 1 ? " session" : " sessions side by side");
-  }
-
-  private String base(CompareEntry first) {
-    return Optional.of(inputs.get(0))
-        .filter(it -> !Request.isFile(it, shell))
-        .orElse(first.problem().title());
+  private String title(int count) {
+    return (isOne() ? subject + ": " : "")
+        + count
+        + (count == 1 ? " session" : " sessions side by side");
   }
 
   private void print(Comparison comparison, List<String> notes, Catalogue catalogue) {

@@ -74,7 +74,7 @@ final class CompareSources {
                 + " week --write DIR/, and name two of them.");
         return Optional.empty();
       }
-      if (!document.tree().has("plan")) {
+      if (!PlanFileReader.isPlan(document)) {
         return Optional.of(CompareEntry.planned(label(name), problems.read(document, "")));
       }
       PlanFile file = plans.read(document);

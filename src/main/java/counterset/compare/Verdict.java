@@ -167,16 +167,19 @@ public final class Verdict {
     for (int i = 1; i < groups.size(); i++) {
       Compared shorter = groups.get(i - 1).get(0);
       Compared longer = groups.get(i).get(0);
-      List<String> brings = new ArrayList<>(more(longer.facts(), shorter.facts()));
       Merits merits = Merits.of(longer, shorter);
+      List<String> brings = new ArrayList<>();
+      List<String> costs = new ArrayList<>();
+      more(longer.facts(), shorter.facts(), brings, costs);
       brings.addAll(merits.gains());
+      costs.addAll(merits.losses());
       String minutes = English.count(shorter.facts().minutes(), "minute");
       lines.add(
           English.count(longer.facts().minutes(), "minute")
               + " instead of "
               + shorter.facts().minutes()
               + instead(longer, shorter)
-              + balance(new Merits(brings, merits.losses(), List.of()))
+              + balance(new Merits(brings, costs, List.of()))
               + ". Better for clients who "
               + who(List.of("have the time"), merits.wants())
               + "; the shorter one for clients who "
@@ -204,17 +207,16 @@ public final class Verdict {
     return " (option " + plan.number() + ", not " + other.number() + "): ";
   }
 
-  private static List<String> more(Facts longer, Facts shorter) {
-    List<String> more = new ArrayList<>();
+  private static void more(Facts longer, Facts shorter, List<String> brings, List<String> costs) {
     int supersets = longer.supersets() - shorter.supersets();
     int points = longer.points() - shorter.points();
     if (supersets > 0) {
-      more.add(supersets + (supersets == 1 ? " superset more" : " supersets more"));
-      if (points > 0) {
-        more.add(English.count(points, "point") + " more in all");
-      }
+      brings.add(supersets + (supersets == 1 ? " superset more" : " supersets more"));
     }
-    return more;
+    if (supersets > 0 && points != 0) {
+      String more = English.count(Math.abs(points), "point") + (points > 0 ? " more" : " less");
+      (points > 0 ? brings : costs).add(more + " in all");
+    }
   }
 
   private static Problem problem(Compared compared) {

@@ -29,7 +29,8 @@ public final class Schemas {
           "week",
           "week-plan",
           "block-plan",
-          "journal");
+          "journal",
+          "comparison");
 
   private static final String ID = "urn:counterset:schema:";
 

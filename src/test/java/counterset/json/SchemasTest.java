@@ -105,7 +105,8 @@ class SchemasTest {
         "week",
         "week-plan",
         "block-plan",
-        "journal"
+        "journal",
+        "comparison"
       })
   void schemasAreThemselvesValidAndClosed(String name) {
     JsonDocument schema = JsonDocument.parse(name, Schemas.text(name));
@@ -158,7 +159,8 @@ class SchemasTest {
             "week",
             "week-plan",
             "block-plan",
-            "journal");
+            "journal",
+            "comparison");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Schemas.text("problems"))
         .withMessage("The schema (problems) is not known. Maybe \"problem\"?");

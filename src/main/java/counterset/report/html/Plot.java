@@ -62,7 +62,10 @@ record Plot(
         tradeOff.across().title(),
         tradeOff.up().title(),
         across.ticks().stream().map(it -> new Tick(x(across, it), text(it))).toList(),
-        up.ticks().stream().map(it -> new Tick(y(up, it), text(it) + unit(tradeOff.up()))).toList(),
+        up.ticks().stream()
+            .filter(it -> tradeOff.up() != TradeOff.Aim.LOADED || it <= 100)
+            .map(it -> new Tick(y(up, it), text(it) + unit(tradeOff.up())))
+            .toList(),
         steps(points, across, up),
         dots(points, across, up));
   }
