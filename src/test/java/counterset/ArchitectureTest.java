@@ -59,6 +59,7 @@ class ArchitectureTest {
           Map.entry("batch", Set.of("model", "json")),
           Map.entry("training", Set.of("model", "journal")),
           Map.entry("figure", Set.of("model")),
+          Map.entry("compare", Set.of("model", "explain")),
           Map.entry("report", Set.of("model", "timeline", "explain")),
           Map.entry("report.text", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.json", Set.of("report", "model", "timeline", "explain")),
@@ -77,15 +78,19 @@ class ArchitectureTest {
           "solve", Set.of("timeline"),
           // The room of a pause that a sentence tells of.
           "explain", Set.of("timeline"),
+          // What plans side by side come to, in the words that every form of it shows.
+          "report", Set.of("compare"),
           // The one configured mapper, the resolved problem that a plan file echoes, what a journal
-          // holds and comes to, what came of the files of a folder, and what each line of a typed
-          // session was taken for.
-          "report.json", Set.of("json", "problem", "journal", "training", "batch", "typed"),
-          // The one way of printing JSON: what the clock of a page runs by.
-          "report.html", Set.of("json"),
-          // What a journal holds and comes to, the advice on loads that a run sheet shows, and what
-          // came of the files of a folder.
-          "report.text", Set.of("journal", "training", "batch"));
+          // holds and comes to, what came of the files of a folder, what each line of a typed
+          // session was taken for, and a comparison.
+          "report.json",
+              Set.of("json", "problem", "journal", "training", "batch", "typed", "compare"),
+          // The one way of printing JSON: what the clock of a page runs by; and a comparison.
+          "report.html", Set.of("json", "compare"),
+          // What a journal holds and comes to, the advice on loads that a run sheet shows, what
+          // came
+          // of the files of a folder, and a comparison.
+          "report.text", Set.of("journal", "training", "batch", "compare"));
 
   private static Path programClasses() {
     try {

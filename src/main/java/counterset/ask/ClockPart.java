@@ -1,6 +1,8 @@
 package counterset.ask;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** An interval that a coach may give a length. */
 public enum ClockPart {
@@ -10,6 +12,9 @@ public enum ClockPart {
   SWITCH("switch", 600, "switch"),
   REST("rest", 600, "rest", "rests", "rest interval"),
   COOL_DOWN("cool-down", 3600, "cool-down", "cooling down");
+
+  /** Those of which a superset is made. */
+  static final Set<ClockPart> INTERVALS = EnumSet.of(WORK, SWITCH, REST);
 
   private final String text;
   private final int maxSeconds;

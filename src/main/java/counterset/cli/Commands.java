@@ -55,6 +55,7 @@ final class Commands {
     commands.put("plan", () -> new PlanCommand(shell));
     commands.put("week", () -> new WeekCommand(shell));
     commands.put("batch", () -> new BatchCommand(shell));
+    commands.put("compare", () -> new CompareCommand(shell));
     commands.put("check", () -> new CheckCommand(shell));
     commands.put("explain", () -> new ExplainCommand(shell));
     commands.put("swap", () -> new SwapCommand(shell));

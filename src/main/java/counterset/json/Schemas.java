@@ -31,7 +31,8 @@ public final class Schemas {
           "week-plan",
           "block-plan",
           "swap",
-          "journal");
+          "journal",
+          "comparison");
 
   private static final String ID = "urn:counterset:schema:";
 

@@ -106,7 +106,8 @@ class SchemasTest {
         "week-plan",
         "block-plan",
         "swap",
-        "journal"
+        "journal",
+        "comparison"
       })
   void schemasAreThemselvesValidAndClosed(String name) {
     JsonDocument schema = JsonDocument.parse(name, Schemas.text(name));
@@ -161,7 +162,8 @@ class SchemasTest {
             "week-plan",
             "block-plan",
             "swap",
-            "journal");
+            "journal",
+            "comparison");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Schemas.text("problems"))
         .withMessage("The schema (problems) is not known. Maybe \"problem\"?");
