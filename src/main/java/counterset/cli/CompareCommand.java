@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.ask.Axis;
 import counterset.compare.Compared;
 import counterset.compare.Comparison;
 import counterset.model.Catalogue;
@@ -173,7 +174,7 @@ final class CompareCommand implements Callable<Integer> {
       List<CompareEntry> entries, Catalogue catalogue, List<String> faults, List<String> notes) {
     Variations variations = Variations.read(vary, catalogue);
     faults.addAll(variations.faults());
-    if (seed != null && variations.variesSeed()) {
+    if (seed != null && variations.varies(Axis.SEED)) {
       faults.add("--seed (" + seed + ") contradicts --vary seed. Leave one of them out.");
     }
     if (!faults.isEmpty()) {
@@ -191,7 +192,7 @@ final class CompareCommand implements Callable<Integer> {
       return entries;
     }
     List<CompareEntry> grid = variations.of(entries.get(0), !Request.isFile(inputs.get(0), shell));
-    faults.addAll(Variations.faults(grid));
+    faults.addAll(variations.faults(grid));
     notes.addAll(variations.notes());
     return grid;
   }

@@ -43,9 +43,9 @@ final class Variations {
     return faults;
   }
 
-  /** Whether the seed is one of the axes. */
-  boolean variesSeed() {
-    return axes.stream().flatMap(List::stream).anyMatch(value -> value.axis() == Axis.SEED);
+  /** Whether this is one of the axes. */
+  boolean varies(Axis axis) {
+    return axes.stream().flatMap(List::stream).anyMatch(value -> value.axis() == axis);
   }
 
   private void axis(String text, Set<Axis> seen) {
@@ -108,15 +108,21 @@ final class Variations {
     return entries;
   }
 
-  /** What is wrong with the problems that were made: places kept that there are none of. */
-  static List<String> faults(List<CompareEntry> entries) {
-    List<String> faults = new ArrayList<>();
+  /** What is wrong with the problems that were made, where values contradict what else is asked. */
+  List<String> faults(List<CompareEntry> entries) {
+    List<String> wrong = new ArrayList<>();
     for (CompareEntry entry : entries) {
       Problem problem = entry.problem();
       int positions = problem.clock().perSuperset();
+      if (positions == 1 && varies(Axis.PAIRING)) {
+        wrong.add(
+            "--vary ("
+                + entry.label()
+                + "): Straight sets have no pairing. Leave out one of the two.");
+      }
       for (Keep keep : problem.keep()) {
         if (keep.at().position() >= positions) {
-          faults.add(
+          wrong.add(
               "--vary ("
                   + entry.label()
                   + "): "
@@ -127,7 +133,7 @@ final class Variations {
         }
       }
     }
-    return faults;
+    return wrong;
   }
 
   /** What is varied, a line each. */

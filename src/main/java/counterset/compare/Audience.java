@@ -69,14 +69,14 @@ final class Audience {
     return name.replaceFirst("^an? ", "");
   }
 
-  /** Which clients a problem has regard for: {@code with sore knees and no floor}. */
+  /** Which clients a problem has regard for: {@code with "sore knees" and "no floor"}. */
   String limits(Problem problem) {
     return problem.limitations().isEmpty()
         ? "without limitations"
         : "with "
             + English.list(
                 problem.limitations().stream()
-                    .map(id -> English.lower(catalogue.limitations().get(id).name()))
+                    .map(id -> '"' + English.lower(catalogue.limitations().get(id).name()) + '"')
                     .toList());
   }
 

@@ -38,12 +38,10 @@ public record Comparison(String title, List<Compared> all) {
     return asked(one.plan().problem()).equals(asked(other.plan().problem()));
   }
 
-  /**
-   * Whether all that can be led have as many supersets, of one shape: then points compare whole.
-   */
+  /** Whether all with work in them have as many supersets, of one shape: points compare whole. */
   public boolean sameShape() {
-    List<Compared> led = feasible();
-    return led.stream().allMatch(it -> haveOneShape(it, led.get(0)));
+    List<Compared> working = all.stream().filter(it -> it.facts().supersets() > 0).toList();
+    return working.stream().allMatch(it -> haveOneShape(it, working.get(0)));
   }
 
   static boolean haveOneShape(Compared one, Compared other) {

@@ -80,9 +80,11 @@ public final class Verdict {
     String of = group(best);
     String by = Comparison.haveOneShape(best, second) ? "" : ", by points a superset";
     String rank = equal.isEmpty() ? "the best" + of + by : "as good as " + numbers(equal) + of + by;
-    lines.add(named(best) + ": " + rank + ". A" + against(best, second));
-    lines.add(named(second) + ": " + inReturn(second, best));
-    plans.stream().skip(2).forEach(plan -> lines.add(named(plan) + ": a" + against(plan, best)));
+    lines.add(named(best) + ": " + rank + ". " + English.capital(pair(best, second).against()));
+    lines.add(named(second) + ": " + pair(second, best).inReturn());
+    plans.stream()
+        .skip(2)
+        .forEach(plan -> lines.add(named(plan) + ": " + pair(plan, best).against()));
   }
 
   /** Which of the groups, unless there is but one. */
@@ -92,74 +94,6 @@ public final class Verdict {
     boolean clients = led.stream().anyMatch(it -> !limits(it).equals(limits(plan)));
     return (lengths ? " in " + English.count(plan.facts().minutes(), "minute") : "")
         + (clients ? " for clients " + audience.limits(problem(plan)) : "");
-  }
-
-  /** What speaks for a plan and against it, beside another of its length, and whom it suits. */
-  private String against(Compared plan, Compared other) {
-    Merits merits = Merits.of(plan, other);
-    return "gainst option "
-        + other.number()
-        + ": "
-        + balance(merits)
-        + "."
-        + suits(plan, other, merits);
-  }
-
-  /** The same of a plan that the other was set against just before: only what speaks for it. */
-  private String inReturn(Compared plan, Compared other) {
-    Merits merits = Merits.of(plan, other);
-    if (!merits.gains().isEmpty()) {
-      return "in return, " + English.list(merits.gains()) + "." + suits(plan, other, merits);
-    }
-    if (merits.losses().isEmpty()) {
-      return "no difference that counts." + suits(plan, other, merits);
-    }
-    return "nothing better." + suits(plan, other, merits);
-  }
-
-  private String suits(Compared plan, Compared other, Merits merits) {
-    List<String> clauses = audience.of(problem(plan), problem(other));
-    if (clauses.isEmpty() && merits.wants().isEmpty()) {
-      boolean worse = merits.gains().isEmpty() && !merits.losses().isEmpty();
-      return worse ? " Nothing speaks for it" + change(plan, other) + "." : "";
-    }
-    return (merits.gains().isEmpty() ? " For clients who " : " Better for clients who ")
-        + who(clauses, merits.wants())
-        + ".";
-  }
-
-  /** Of one problem, a worse session may still be welcome for being another. */
-  private static String change(Compared plan, Compared other) {
-    Shared shared = Shared.of(plan, other);
-    return Comparison.haveOneProblem(plan, other) && 2 * shared.exercises() <= shared.ofOne()
-        ? " but a change: only "
-            + shared.exercises()
-            + " of its "
-            + English.count(shared.ofOne(), "exercise")
-            + (shared.exercises() == 1 ? " is" : " are")
-            + " in option "
-            + other.number()
-        : "";
-  }
-
-  private static String balance(Merits merits) {
-    if (merits.gains().isEmpty()) {
-      return merits.losses().isEmpty()
-          ? "no difference that counts"
-          : English.list(merits.losses());
-    }
-    return English.list(merits.gains())
-        + (merits.losses().isEmpty()
-            ? ", and nothing worse"
-            : ", but " + English.list(merits.losses()));
-  }
-
-  /** What clients have comes first, what they want makes it weigh more. */
-  private static String who(List<String> have, List<String> want) {
-    String wants = "want " + English.list(want);
-    return have.isEmpty()
-        ? wants
-        : English.list(have) + (want.isEmpty() ? "" : ", above all if they " + wants);
   }
 
   /** What more minutes bring and cost, from one length to the next. */
@@ -179,11 +113,11 @@ public final class Verdict {
               + " instead of "
               + shorter.facts().minutes()
               + instead(longer, shorter)
-              + balance(new Merits(brings, costs, List.of()))
+              + Sentences.balance(new Merits(brings, costs, List.of()))
               + ". Better for clients who "
-              + who(List.of("have the time"), merits.wants())
+              + Sentences.who(List.of("have the time"), merits.wants())
               + "; the shorter one for clients who "
-              + who(List.of("have only " + minutes), Merits.of(shorter, longer).wants())
+              + Sentences.who(List.of("have only " + minutes), Merits.of(shorter, longer).wants())
               + ".");
     }
   }
@@ -198,7 +132,7 @@ public final class Verdict {
           "For clients "
               + audience.limits(problem(plan))
               + instead(plan, other)
-              + balance(Merits.of(plan, other))
+              + Sentences.balance(Merits.of(plan, other))
               + ". Whom a session suits goes before its points.");
     }
   }
@@ -226,6 +160,10 @@ public final class Verdict {
   private static String numbers(List<Compared> plans) {
     return (plans.size() == 1 ? "option " : "options ")
         + English.list(plans.stream().map(it -> String.valueOf(it.number())).toList());
+  }
+
+  private Sentences pair(Compared plan, Compared other) {
+    return new Sentences(plan, other, audience);
   }
 
   private static String named(Compared plan) {

@@ -269,6 +269,9 @@ class CompareCommandTest {
                 .isRefused(1)
                 .err())
         .contains("--vary (straight sets): 1B is kept");
+    assertThat(
+            compare(ASK + ", straight sets", "--vary", "pairing=opposing,free").isRefused(2).err())
+        .contains("--vary (opposing): Straight sets have no pairing");
   }
 
   @Test

@@ -109,7 +109,7 @@ class VerdictTest {
     assertThat(lines)
         .last()
         .asString()
-        .startsWith("For clients with sore knees (option 1, not 3): ")
+        .startsWith("For clients with \"sore knees\" (option 1, not 3): ")
         .endsWith("Whom a session suits goes before its points.");
     assertThat(lines).noneMatch(line -> line.startsWith("Option 1"));
   }

@@ -5,10 +5,12 @@ import counterset.explain.English;
 import counterset.report.CompareWords;
 import counterset.report.Numbers;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * A trade-off as a picture: less of one aim to the left, more of the other above.
@@ -28,15 +30,19 @@ record Plot(
     List<Step> steps,
     List<Dot> dots) {
 
-  private static final double LEFT = 13;
+  private static final double LEFT = 15;
   private static final double RIGHT = 96;
   private static final double TOP = 34;
   private static final double BOTTOM = 250;
 
-  /** Dots that are nearer to each other share their room for labels; per cent, and pixels. */
-  private static final double NEAR_ACROSS = 9;
+  /** Dots that are nearer to each other across share one column of labels; in per cent. */
+  private static final double NEAR = 9;
 
-  private static final double NEAR_DOWN = 22;
+  /** How far above its dot a label stands, so that the line of the front does not cross it. */
+  private static final double LIFT = 11;
+
+  /** A label further right than this stands to the left of its dot; in per cent. */
+  private static final double FAR_RIGHT = 80;
 
   /** A number beside an axis. */
   record Tick(String at, String text) {}
@@ -48,10 +54,26 @@ record Plot(
    * Plans that stand at one place.
    *
    * @param label their numbers
-   * @param labelY where the label stands
+   * @param down how far below the dot its label stands, in pixels; negative above
+   * @param turned whether the label stands to the left
    * @param front whether nothing beats them
    */
-  record Dot(String x, String y, String label, String labelY, boolean front) {}
+  record Dot(String x, String y, String label, String down, boolean turned, boolean front) {}
+
+  /** Where the lines across begin. */
+  String left() {
+    return percent(LEFT);
+  }
+
+  /** Where the numbers of the aim upwards end. */
+  String beside() {
+    return percent(LEFT - 1);
+  }
+
+  /** Where the lines across end. */
+  String right() {
+    return percent(RIGHT);
+  }
 
   static Plot of(TradeOff tradeOff) {
     List<TradeOff.Point> points = tradeOff.points();
@@ -117,25 +139,32 @@ record Plot(
             places
                 .computeIfAbsent(List.of(it.across(), it.up()), place -> new ArrayList<>())
                 .add(it));
-    List<double[]> labels = new ArrayList<>();
-    List<Dot> dots = new ArrayList<>();
-    for (List<TradeOff.Point> place : places.values()) {
-      double x = LEFT + (RIGHT - LEFT) * across.share(place.get(0).across());
-      double y = BOTTOM - (BOTTOM - TOP) * up.share(place.get(0).up());
-      boolean crowded =
-          labels.stream()
-              .anyMatch(it -> Math.abs(it[0] - x) < NEAR_ACROSS && Math.abs(it[1] - y) < NEAR_DOWN);
-      labels.add(new double[] {x, y});
-      dots.add(
-          new Dot(
-              percent(x),
-              pixels(y),
-              String.join(
-                  ", ", place.stream().map(it -> String.valueOf(it.plan().number())).toList()),
-              pixels(crowded ? y + 22 : y - 12),
-              place.get(0).onFront()));
-    }
-    return dots;
+    List<List<TradeOff.Point>> all = new ArrayList<>(places.values());
+    double[] x =
+        all.stream()
+            .mapToDouble(it -> LEFT + (RIGHT - LEFT) * across.share(it.get(0).across()))
+            .toArray();
+    double[] y =
+        all.stream()
+            .mapToDouble(it -> BOTTOM - (BOTTOM - TOP) * up.share(it.get(0).up()))
+            .toArray();
+    double[] wanted = Arrays.stream(y).map(it -> it - LIFT).toArray();
+    double[] labels = Labels.spread(x, wanted, NEAR, TOP - LIFT, BOTTOM);
+    return IntStream.range(0, all.size())
+        .mapToObj(
+            i ->
+                new Dot(
+                    percent(x[i]),
+                    pixels(y[i]),
+                    numbers(all.get(i)),
+                    pixels(labels[i] - y[i]),
+                    x[i] > FAR_RIGHT,
+                    all.get(i).get(0).onFront()))
+        .toList();
+  }
+
+  private static String numbers(List<TradeOff.Point> place) {
+    return String.join(", ", place.stream().map(it -> String.valueOf(it.plan().number())).toList());
   }
 
   private static String x(Scale scale, double value) {

@@ -36,7 +36,7 @@ class ComparePageTest {
 
   private static Element svg(String page) throws Exception {
     int from = page.indexOf("<svg class=\"plot\"");
-    String svg = page.substring(from, page.indexOf("</svg>", from) + 6);
+    String svg = page.substring(from, page.indexOf("</svg>\n<p", from) + 6);
     return DocumentBuilderFactory.newInstance()
         .newDocumentBuilder()
         .parse(new InputSource(new StringReader(svg)))
@@ -126,5 +126,24 @@ class ComparePageTest {
               assertThat(tick % scale.step()).isZero();
               assertThat(scale.share(tick)).isBetween(0.0, 1.0);
             });
+  }
+
+  @Property
+  void labelsOfOneColumnKeepApart(@ForAll long seed) {
+    Random random = new Random(seed);
+    int count = 1 + random.nextInt(15);
+    double[] x = random.doubles(count, 0, 100).toArray();
+    double[] y = random.doubles(count, 34, 250).toArray();
+    double[] labels = Labels.spread(x, y, 9, 34, 250);
+    for (int i = 0; i < count; i++) {
+      assertThat(labels[i]).as("seed %d", seed).isBetween(33.999, 250.001);
+      for (int j = 0; j < i; j++) {
+        if (Math.abs(x[i] - x[j]) < 9) {
+          assertThat(Math.abs(labels[i] - labels[j]))
+              .as("seed %d", seed)
+              .isGreaterThan(Labels.HEIGHT - 0.7);
+        }
+      }
+    }
   }
 }
