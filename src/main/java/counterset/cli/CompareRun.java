@@ -57,8 +57,17 @@ final class CompareRun {
                     shell, "Planning " + count, () -> options.plans(problem, count, limit)),
             options::stop);
     return IntStream.range(0, plans.size())
-        .mapToObj(i -> compared(i + 1, "plan " + (i + 1), plans.get(i)))
+        .mapToObj(i -> compared(i + 1, beginning(plans.get(i)), plans.get(i)))
         .toList();
+  }
+
+  /** What tells plans of one problem apart at once. */
+  private static String beginning(Plan plan) {
+    return plan.session()
+        .work()
+        .findFirst()
+        .map(exercise -> "begins with " + exercise.name())
+        .orElse("nothing to do");
   }
 
   private Plan plan(CompareEntry entry, int threads) {
