@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 
 /** An interval that a coach may give a length. */
-enum ClockPart {
+public enum ClockPart {
   GET_READY("get ready", 600, "get ready", "getting ready"),
   WARM_UP("warm-up", 3600, "warm-up", "warming up"),
   WORK("work", 600, "work", "work interval", "work intervals"),
@@ -26,7 +26,8 @@ enum ClockPart {
     this.words = List.of(words);
   }
 
-  String text() {
+  /** Its name in a sentence. */
+  public String text() {
     return text;
   }
 

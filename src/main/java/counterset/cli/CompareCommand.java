@@ -105,7 +105,7 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<String> faults = new ArrayList<>();
-    CompareFiles written = new CompareFiles(files, folder);
+    CompareFiles written = new CompareFiles(files, folder, catalogues.pictures(shell));
     checkUse(faults);
     written.check(shell, faults);
     Catalogue catalogue = catalogues.load(shell);

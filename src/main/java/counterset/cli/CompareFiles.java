@@ -3,6 +3,7 @@ package counterset.cli;
 import counterset.compare.Compared;
 import counterset.compare.Comparison;
 import counterset.model.Catalogue;
+import counterset.report.html.Pictures;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,8 +16,9 @@ import java.util.Map;
  *
  * @param files of the comparison
  * @param folder of the plans; null if they are not written
+ * @param pictures of the exercises, for the pages of the plans
  */
-record CompareFiles(List<String> files, String folder) {
+record CompareFiles(List<String> files, String folder, Pictures pictures) {
 
   private static final List<String> OF_A_PLAN = List.of(".txt", ".json", ".html");
 
@@ -60,12 +62,11 @@ record CompareFiles(List<String> files, String folder) {
     }
   }
 
-  private static void plan(
-      Compared compared, Path into, Map<Path, String> texts, Catalogue catalogue) {
+  private void plan(Compared compared, Path into, Map<Path, String> texts, Catalogue catalogue) {
     for (String ending : OF_A_PLAN) {
       texts.put(
           into.resolve("option-" + compared.number() + ending),
-          PlanFormats.render(ending, compared.plan(), catalogue));
+          PlanFormats.render(ending, new Handout(compared.plan(), catalogue, pictures)));
     }
   }
 

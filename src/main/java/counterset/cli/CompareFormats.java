@@ -19,25 +19,25 @@ final class CompareFormats {
       new LinkedHashMap<>();
 
   static {
-    BY_ENDING.put("txt", (it, catalogue) -> CompareSheet.of(it, catalogue, false));
-    BY_ENDING.put("json", CompareJson::text);
-    BY_ENDING.put("html", ComparePage::of);
+    BY_ENDING.put(".txt", (it, catalogue) -> CompareSheet.of(it, catalogue, false));
+    BY_ENDING.put(".json", CompareJson::text);
+    BY_ENDING.put(".html", ComparePage::of);
   }
 
   private CompareFormats() {}
 
   /** Whether a file name has an ending that is known. */
   static boolean knows(String file) {
-    return BY_ENDING.containsKey(PlanFormats.ending(file));
+    return PlanFormats.ending(file).filter(BY_ENDING::containsKey).isPresent();
   }
 
   /** The known endings, for messages. */
   static String endings() {
-    return "." + String.join(", .", BY_ENDING.keySet());
+    return String.join(", ", BY_ENDING.keySet());
   }
 
   /** A comparison as the text of a file. */
   static String render(String file, Comparison comparison, Catalogue catalogue) {
-    return BY_ENDING.get(PlanFormats.ending(file)).apply(comparison, catalogue);
+    return BY_ENDING.get(PlanFormats.ending(file).orElseThrow()).apply(comparison, catalogue);
   }
 }

@@ -24,11 +24,13 @@ public final class Schemas {
           "limitations",
           "traits",
           "exercises",
+          "figures",
           "problem",
           "plan",
           "week",
           "week-plan",
           "block-plan",
+          "swap",
           "journal",
           "comparison");
 

@@ -105,6 +105,7 @@ class SchemasTest {
         "week",
         "week-plan",
         "block-plan",
+        "swap",
         "journal",
         "comparison"
       })
@@ -154,11 +155,13 @@ class SchemasTest {
             "limitations",
             "traits",
             "exercises",
+            "figures",
             "problem",
             "plan",
             "week",
             "week-plan",
             "block-plan",
+            "swap",
             "journal",
             "comparison");
     assertThatIllegalArgumentException()
