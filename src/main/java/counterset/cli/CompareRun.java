@@ -2,6 +2,7 @@ package counterset.cli;
 
 import counterset.compare.Compared;
 import counterset.model.Catalogue;
+import counterset.model.Exercise;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.solve.Limit;
@@ -11,7 +12,9 @@ import counterset.solve.SessionPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
+import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Plans what is not planned yet, several at once, and scores what is. */
@@ -57,8 +60,27 @@ final class CompareRun {
                     shell, "Planning " + count, () -> options.plans(problem, count, limit)),
             options::stop);
     return IntStream.range(0, plans.size())
-        .mapToObj(i -> compared(i + 1, "plan " + (i + 1), plans.get(i)))
+        .mapToObj(i -> compared(i + 1, onlyHere(plans.get(i), plans), plans.get(i)))
         .toList();
+  }
+
+  /** What tells plans of one problem apart: the first exercises that no other has. */
+  private static String onlyHere(Plan plan, List<Plan> plans) {
+    Set<String> elsewhere =
+        plans.stream()
+            .filter(other -> other != plan)
+            .flatMap(other -> other.session().work())
+            .map(Exercise::root)
+            .collect(Collectors.toSet());
+    List<String> names =
+        plan.session()
+            .work()
+            .filter(exercise -> !elsewhere.contains(exercise.root()))
+            .map(Exercise::name)
+            .distinct()
+            .limit(2)
+            .toList();
+    return names.isEmpty() ? "plan" : "with " + String.join(" and ", names);
   }
 
   private Plan plan(CompareEntry entry, int threads) {

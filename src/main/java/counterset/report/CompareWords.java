@@ -20,7 +20,17 @@ public final class CompareWords {
   public static final String CAUTION =
       "Points compare sessions; they do not examine clients. The cautions on each run sheet hold.";
 
+  /** More sessions than this are too long to be read side by side. */
+  private static final int MOST_ORDERS = 4;
+
   private CompareWords() {}
+
+  /** The plans whose supersets are shown: of one problem, the sessions are the difference. */
+  public static List<Compared> shownWhole(Comparison comparison) {
+    List<Compared> plans = comparison.feasible();
+    boolean shown = comparison.sameProblem() && plans.size() <= MOST_ORDERS;
+    return shown ? plans : List.of();
+  }
 
   /** How far points may be compared, a sentence each; empty if they just are. */
   public static List<String> yardstick(Comparison comparison) {

@@ -128,6 +128,9 @@ class CompareCommandTest {
     JsonNode json = json("10 min, lower body, dumbbells", "--options", "3", "--plans", "out");
     assertThat(json.get("options")).hasSize(3);
     assertThat(json.get("sameProblem").booleanValue()).isTrue();
+    assertThat(texts(json.get("options"), "label"))
+        .doesNotHaveDuplicates()
+        .allMatch(label -> label.startsWith("with "));
     for (JsonNode pair : json.get("shared")) {
       int least = Math.min(pair.get("ofOne").intValue(), pair.get("ofOther").intValue());
       assertThat(2 * pair.get("exercises").intValue()).isLessThanOrEqualTo(least);

@@ -8,6 +8,8 @@ import counterset.compare.TradeOff;
 import counterset.compare.Verdict;
 import counterset.explain.English;
 import counterset.model.Catalogue;
+import counterset.model.Exercise;
+import counterset.model.Superset;
 import counterset.report.CompareWords;
 import counterset.report.FigureRow;
 import java.util.List;
@@ -46,6 +48,9 @@ public final class ComparePage {
 
   /** A row of a table. */
   record Cells(String name, List<Cell> cells) {}
+
+  /** The supersets of a plan, in their order. */
+  record Order(int number, List<String> supersets) {}
 
   /** A row of the table below a picture. */
   record Standing(int number, String label, String across, String up, String standing) {}
@@ -174,5 +179,25 @@ public final class ComparePage {
                         .map(column -> new Cell(CompareWords.shared(pairs, row, column), false))
                         .toList()))
         .toList();
+  }
+
+  /** None where the problems differ, or where there are too many to be read side by side. */
+  List<Order> orders() {
+    return CompareWords.shownWhole(comparison).stream()
+        .map(
+            it ->
+                new Order(
+                    it.number(),
+                    it.plan().session().supersets().stream().map(ComparePage::names).toList()))
+        .toList();
+  }
+
+  boolean showsOrders() {
+    return !orders().isEmpty();
+  }
+
+  private static String names(Superset superset) {
+    String names = String.join(" + ", superset.distinct().stream().map(Exercise::name).toList());
+    return superset.isUnilateral() ? names + ", left then right" : names;
   }
 }

@@ -17,9 +17,6 @@ import java.util.stream.IntStream;
 /** A comparison as text. */
 public final class CompareSheet {
 
-  /** More sessions than this are too long to be read side by side. */
-  private static final int MOST_ORDERS = 4;
-
   private final Comparison comparison;
   private final Catalogue catalogue;
   private final Page page;
@@ -157,13 +154,8 @@ public final class CompareSheet {
     Columns.write(page, plans.stream().map(it -> String.valueOf(it.number())).toList(), rows);
   }
 
-  /** Of one problem the sessions are the difference. */
   private void orders() {
-    List<Compared> plans = comparison.feasible();
-    if (!comparison.sameProblem() || plans.size() > MOST_ORDERS) {
-      return;
-    }
-    for (Compared it : plans) {
+    for (Compared it : CompareWords.shownWhole(comparison)) {
       page.blank();
       page.strong("", "OPTION " + it.number() + "  " + it.label());
       OrderPart.lines(page, it.plan());
