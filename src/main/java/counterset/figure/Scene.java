@@ -70,6 +70,12 @@ final class Scene {
         .anyMatch(prop -> prop.thing() == Thing.BALL && spots(prop).equals(spots(wall)));
   }
 
+  /** Whether a wall is on the other side of a ball. */
+  boolean isAtWall(Prop ball) {
+    return figure.props().stream()
+        .anyMatch(prop -> prop.thing() == Thing.WALL && spots(prop).equals(spots(ball)));
+  }
+
   /** The points of the body that a thing carries. */
   static List<Spot> spots(Prop prop) {
     return prop.at().stream()

@@ -134,12 +134,15 @@ final class ThingShapes {
   }
 
   /** Where the middle of a ball is: on the floor if it carries the body, else where it is held. */
-  private static Vec ball(Prop prop, Vec at) {
+  private Vec ball(Prop prop, Vec at) {
     boolean carries = at.y() > Things.BALL - 0.02 && at.y() < Things.BALL + 0.15;
     if (carries) {
       return new Vec(at.x(), Things.BALL / 2, at.z());
     }
     double away = prop.where() == Where.BEHIND ? Things.BALL / 2 + BEHIND_BACK : 0;
+    if (prop.where() == Where.AHEAD && scene.isAtWall(prop)) {
+      away = Things.BALL / 2;
+    }
     Vec above = new Vec(at.x(), StrictMath.max(at.y(), Things.BALL / 2), at.z());
     return above.plus(Things.away(prop.where()).times(away));
   }
