@@ -194,6 +194,7 @@ class FullAssertTest {
     SessionSolution given = solve(20, 4, p -> p.tracks(Set.of("sore-knees")));
     Candidate[] home =
         given.getPlaces().stream().map(Place::getCandidate).toArray(Candidate[]::new);
+    HardMediumSoftScore atHome = given.getScore();
     given.getPlaces().get(0).setCandidate(given.getFacts().candidates().get(0));
     given.getPlaces().get(1).setCandidate(null);
     given.setFence(new FewChanges(home, 2, 3));
@@ -201,7 +202,7 @@ class FullAssertTest {
     Candidate[] places =
         found.getPlaces().stream().map(Place::getCandidate).toArray(Candidate[]::new);
     assertThat(FewChanges.count(home, places, 2)).isLessThanOrEqualTo(3);
-    assertThat(found.getScore().mediumScore()).as("the hole is filled").isZero();
+    assertThat(found.getScore()).as("as good as home").isGreaterThanOrEqualTo(atHome);
   }
 
   @Test

@@ -14,10 +14,14 @@ import counterset.model.Problem;
 import counterset.model.Region;
 import counterset.model.Superset;
 import counterset.model.Target;
+import counterset.planning.ExerciseFilter;
 import counterset.timeline.SessionLength;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * All sessions of a small problem near a given one, by plain enumeration: whatever can stand in a
@@ -37,13 +41,17 @@ final class Nearby {
     this.from = from;
     this.most = most;
     this.chosen = chosen;
+    // The planner's choice, and what stands in the session anyway.
+    Set<Exercise> exercises =
+        new LinkedHashSet<>(new ExerciseFilter(from.problem(), CATALOGUE).main());
+    from.session().work().forEach(exercises::add);
     contents.add(List.of());
     int longest = 0;
     for (int size = 1; size <= from.problem().clock().perSuperset(); size++) {
       int first = longest;
       longest = contents.size();
       for (int shorter = first; shorter < longest; shorter++) {
-        for (Exercise exercise : CATALOGUE.exercises().values()) {
+        for (Exercise exercise : exercises) {
           List<Exercise> longer = new ArrayList<>(contents.get(shorter));
           longer.add(exercise);
           contents.add(longer);
@@ -56,9 +64,9 @@ final class Nearby {
   static Problem problem(int perSuperset, long seed) {
     return Problems.of(CATALOGUE, Region.LOWER)
         .targets(
-            new Target("quadriceps", 2, 2),
-            new Target("hamstrings", 1, 1),
-            new Target("chest", 1, 1))
+            Stream.of("quadriceps", "hamstrings", "chest", "gluteus-maximus", "upper-back")
+                .map(muscle -> new Target(muscle, 1, 1))
+                .toArray(Target[]::new))
         .minutes(9)
         .clock(SessionBuilder.clock(perSuperset, 1))
         .pairing(Pairing.values()[(int) seed % 3])
