@@ -37,6 +37,7 @@ class ArchitectureTest {
           Map.entry("problem", Set.of("model", "catalogue", "json")),
           Map.entry("ask", Set.of("model", "catalogue")),
           Map.entry("timeline", Set.of("model")),
+          Map.entry("typed", Set.of("model", "ask", "timeline")),
           Map.entry("planning", Set.of("model", "timeline")),
           Map.entry("planning.constraints", Set.of("planning", "model", "timeline")),
           Map.entry(
@@ -57,12 +58,15 @@ class ArchitectureTest {
           Map.entry("journal", Set.of("model", "json")),
           Map.entry("batch", Set.of("model", "json")),
           Map.entry("training", Set.of("model", "journal")),
+          Map.entry("figure", Set.of("model")),
+          Map.entry("compare", Set.of("model", "explain")),
           Map.entry("report", Set.of("model", "timeline", "explain")),
           Map.entry("report.text", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.json", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.html", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.vtt", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.ics", Set.of("report", "model", "timeline", "explain")),
+          Map.entry("report.md", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.csv", Set.of("report", "model", "timeline", "explain")));
 
   /** Arrows that the design does not draw, and why they are there. */
@@ -74,12 +78,19 @@ class ArchitectureTest {
           "solve", Set.of("timeline"),
           // The room of a pause that a sentence tells of.
           "explain", Set.of("timeline"),
+          // What plans side by side come to, in the words that every form of it shows.
+          "report", Set.of("compare"),
           // The one configured mapper, the resolved problem that a plan file echoes, what a journal
-          // holds and comes to, and what came of the files of a folder.
-          "report.json", Set.of("json", "problem", "journal", "training", "batch"),
-          // What a journal holds and comes to, the advice on loads that a run sheet shows, and what
-          // came of the files of a folder.
-          "report.text", Set.of("journal", "training", "batch"));
+          // holds and comes to, what came of the files of a folder, what each line of a typed
+          // session was taken for, and a comparison.
+          "report.json",
+              Set.of("json", "problem", "journal", "training", "batch", "typed", "compare"),
+          // The one way of printing JSON: what the clock of a page runs by; and a comparison.
+          "report.html", Set.of("json", "compare"),
+          // What a journal holds and comes to, the advice on loads that a run sheet shows, what
+          // came
+          // of the files of a folder, and a comparison.
+          "report.text", Set.of("journal", "training", "batch", "compare"));
 
   private static Path programClasses() {
     try {
@@ -138,7 +149,16 @@ class ArchitectureTest {
   void librariesStayWhereTheyBelong() {
     only("ai.timefold..", "planning..", "solve", "explain");
     only("picocli..", "cli..");
-    only("com.fasterxml..", "json", "catalogue", "problem", "journal", "batch", "report.json");
+    only(
+        "com.fasterxml..",
+        "json",
+        "catalogue",
+        "problem",
+        "journal",
+        "batch",
+        "report.json",
+        "report.html");
+    only("com.samskivert..", "report.html");
     only("com.networknt..", "json");
   }
 

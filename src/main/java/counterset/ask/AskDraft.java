@@ -6,6 +6,7 @@ import counterset.model.Owned;
 import counterset.model.Pairing;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -89,6 +90,21 @@ final class AskDraft {
     if (muscles.size() == 1) {
       wanted.putIfAbsent(muscles.get(0), span);
     }
+  }
+
+  /** What nothing was said of. */
+  Set<AskTopic> silentAbout() {
+    Set<AskTopic> silent = EnumSet.noneOf(AskTopic.class);
+    if (!minutes.isSet()) {
+      silent.add(AskTopic.MINUTES);
+    }
+    if (targets.isEmpty() && emphasis.isEmpty() && minSets.isEmpty() && removed.isEmpty()) {
+      silent.add(AskTopic.TARGETS);
+    }
+    if (equipment.isEmpty() && !noEquipment.isSet()) {
+      silent.add(AskTopic.EQUIPMENT);
+    }
+    return silent;
   }
 
   Slot<Integer> minSets(String muscle) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Reads the one-line asks of a coach with the names of one catalogue. Immutable and safe to share.
@@ -59,7 +60,7 @@ public final class AskReader {
   public AskReading read(String ask) {
     AskDraft draft = new AskDraft();
     if (isTooLong(ask, draft)) {
-      return new AskReading(Optional.empty(), List.of(), draft.faults());
+      return new AskReading(Optional.empty(), List.of(), draft.faults(), Set.of());
     }
     Words words = new Words(ask, new Tokenizer(ask, draft).tokens());
     if (!readAll(words, draft) && draft.faults().isEmpty()) {
@@ -150,10 +151,12 @@ public final class AskReader {
     Assembly assembly = new Assembly(catalogue, draft);
     if (draft.faults().isEmpty()) {
       List<String> echo = new Echo(catalogue, draft, assembly).lines();
-      return new AskReading(Optional.of(assembly.problem(title)), echo, List.of());
+      return new AskReading(
+          Optional.of(assembly.problem(title)), echo, List.of(), draft.silentAbout());
     }
     List<AskFault> faults = new ArrayList<>(draft.faults());
     faults.sort(Comparator.comparingInt(AskFault::column));
-    return new AskReading(Optional.empty(), List.of(), faults.stream().distinct().toList());
+    return new AskReading(
+        Optional.empty(), List.of(), faults.stream().distinct().toList(), Set.of());
   }
 }

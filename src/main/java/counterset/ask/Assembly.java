@@ -79,7 +79,7 @@ final class Assembly {
   }
 
   /** A short session has a shorter warm-up (common practice, no source). */
-  private static int warmUp(int minutes) {
+  static int warmUp(int minutes) {
     return minutes <= 8 ? 60 : minutes <= 12 ? 90 : Intervals.EXPRESS.warmUp();
   }
 

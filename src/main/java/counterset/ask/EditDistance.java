@@ -4,12 +4,12 @@ package counterset.ask;
  * How many letters must be added, dropped, changed or swapped with their neighbour to make one text
  * another.
  */
-final class EditDistance {
+public final class EditDistance {
 
   private EditDistance() {}
 
   /** The distance, or anything above the given most if it is more. */
-  static int between(String a, String b, int most) {
+  public static int between(String a, String b, int most) {
     if (Math.abs(a.length() - b.length()) > most) {
       return Integer.MAX_VALUE;
     }

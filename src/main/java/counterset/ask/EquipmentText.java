@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Equipment in plain words. */
-final class EquipmentText {
+public final class EquipmentText {
 
   private EquipmentText() {}
 
@@ -20,7 +20,7 @@ final class EquipmentText {
   }
 
   /** Count, name, masses and loads: "2 dumbbells of 8 kg (any load)". */
-  static String of(Equipment equipment, Owned owned, boolean showLoad) {
+  public static String of(Equipment equipment, Owned owned, boolean showLoad) {
     String name = of(equipment, owned.count());
     String text = owned.count() == 1 && !showLoad ? name : owned.count() + " " + name;
     if (!owned.kg().isEmpty()) {

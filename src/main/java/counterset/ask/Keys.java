@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.Locale;
 
 /** The form in which words are compared: lower case, no apostrophes, no plural ending. */
-final class Keys {
+public final class Keys {
 
   private Keys() {}
 
-  static String of(String word) {
+  /** The key of one word. */
+  public static String of(String word) {
     String key = word.toLowerCase(Locale.ROOT);
     if (key.indexOf('\'') >= 0 || key.indexOf('\u2019') >= 0) {
       key = key.replace("'", "").replace("\u2019", "");
@@ -35,7 +36,7 @@ final class Keys {
   }
 
   /** The keys of a name or id, cut where the tokenizer would cut it. */
-  static List<String> ofName(String name) {
+  public static List<String> ofName(String name) {
     List<String> keys = new ArrayList<>();
     int from = -1;
     for (int i = 0; i <= name.length(); i++) {

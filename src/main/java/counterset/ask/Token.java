@@ -8,9 +8,9 @@ package counterset.ask;
  * @param start the offset of its first character
  * @param end the offset after its last character
  */
-record Token(Kind kind, String text, String key, int start, int end) {
+public record Token(Kind kind, String text, String key, int start, int end) {
 
-  enum Kind {
+  public enum Kind {
     WORD,
     NUMBER,
     BREAK,
@@ -20,16 +20,16 @@ record Token(Kind kind, String text, String key, int start, int end) {
 
   static final Token NONE = new Token(Kind.END, "", "", 0, 0);
 
-  boolean isNumber() {
+  public boolean isNumber() {
     return kind == Kind.NUMBER;
   }
 
-  boolean isWord() {
+  public boolean isWord() {
     return kind == Kind.WORD;
   }
 
   /** Whether the word is written with a plural ending. */
-  boolean isPlural() {
+  public boolean isPlural() {
     return isWord() && key.length() < text.length();
   }
 }

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
  * The files of a catalogue, each a document or absent.
  *
  * @param exercises sorted by file name
+ * @param figures sorted by file name
  * @param faults what is wrong with files as such: missing, unreadable, malformed, not known
  */
 record CatalogueFiles(
@@ -26,6 +27,7 @@ record CatalogueFiles(
     Optional<JsonDocument> limitations,
     Optional<JsonDocument> traits,
     List<JsonDocument> exercises,
+    List<JsonDocument> figures,
     List<Violation> faults) {
 
   static final String MUSCLES = "muscles.json";
@@ -33,6 +35,7 @@ record CatalogueFiles(
   static final String LIMITATIONS = "limitations.json";
   static final String TRAITS = "traits.json";
   static final String EXERCISES = "exercises";
+  static final String FIGURES = "figures";
 
   private static final List<String> SINGLE = List.of(MUSCLES, EQUIPMENT, LIMITATIONS, TRAITS);
 
@@ -65,8 +68,18 @@ record CatalogueFiles(
         read(directory.resolve(EQUIPMENT), complete, faults),
         read(directory.resolve(LIMITATIONS), complete, faults),
         read(directory.resolve(TRAITS), false, faults),
-        exercises.stream().flatMap(path -> read(path, true, faults).stream()).toList(),
+        readAll(exercises, faults),
+        readAll(figures(directory), faults),
         faults);
+  }
+
+  /** The files of figures of a directory, sorted by name. */
+  static List<Path> figures(Path directory) {
+    return list(directory.resolve(FIGURES)).stream().filter(CatalogueFiles::isJson).toList();
+  }
+
+  private static List<JsonDocument> readAll(List<Path> paths, List<Violation> faults) {
+    return paths.stream().flatMap(path -> read(path, true, faults).stream()).toList();
   }
 
   private static Optional<JsonDocument> read(Path path, boolean required, List<Violation> faults) {

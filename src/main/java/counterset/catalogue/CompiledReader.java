@@ -128,7 +128,8 @@ final class CompiledReader {
         flag() ? OptionalInt.of(number()) : OptionalInt.empty(),
         text(),
         texts(),
-        texts());
+        texts(),
+        flag() ? Optional.of(text()) : Optional.empty());
   }
 
   private Need need() {

@@ -130,6 +130,8 @@ final class CompiledWriter {
     text(exercise.setup());
     texts(exercise.cues());
     texts(exercise.faults());
+    flag(exercise.figure().isPresent());
+    exercise.figure().ifPresent(this::text);
   }
 
   private void need(Need need) {

@@ -1,6 +1,7 @@
 package counterset.catalogue;
 
 import counterset.json.JsonDocument;
+import counterset.json.JsonFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -12,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 
@@ -26,7 +28,21 @@ final class EmbeddedFiles {
     return read(EmbeddedFiles.class.getClassLoader());
   }
 
+  /** The files of figures alone, which {@link #read} leaves out of a jar. */
+  static List<JsonDocument> figures() {
+    return onClassPath(
+        EmbeddedFiles.class.getClassLoader(),
+        jar -> folder(jar, CatalogueFiles.FIGURES),
+        directory -> CatalogueFiles.figures(directory).stream().map(JsonFiles::read).toList());
+  }
+
   static CatalogueFiles read(ClassLoader loader) {
+    return onClassPath(
+        loader, EmbeddedFiles::fromJar, directory -> CatalogueFiles.in(directory, true));
+  }
+
+  private static <T> T onClassPath(
+      ClassLoader loader, Function<JarFile, T> fromJar, Function<Path, T> fromDirectory) {
     URL anchor = loader.getResource(ROOT + CatalogueFiles.MUSCLES);
     if (anchor == null) {
       throw new IllegalStateException("The catalogue is missing from this program.");
@@ -36,10 +52,10 @@ final class EmbeddedFiles {
       if (connection instanceof JarURLConnection jar) {
         jar.setUseCaches(false);
         try (JarFile file = jar.getJarFile()) {
-          return fromJar(file);
+          return fromJar.apply(file);
         }
       }
-      return CatalogueFiles.in(Path.of(anchor.toURI()).getParent(), true);
+      return fromDirectory.apply(Path.of(anchor.toURI()).getParent());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (URISyntaxException e) {
@@ -48,23 +64,23 @@ final class EmbeddedFiles {
   }
 
   private static CatalogueFiles fromJar(JarFile jar) {
-    List<JsonDocument> exercises =
-        jar.stream()
-            .map(JarEntry::getName)
-            .filter(
-                name ->
-                    name.startsWith(ROOT + CatalogueFiles.EXERCISES + "/")
-                        && name.endsWith(".json"))
-            .sorted()
-            .map(name -> document(jar, name))
-            .toList();
     return new CatalogueFiles(
         Optional.of(document(jar, ROOT + CatalogueFiles.MUSCLES)),
         Optional.of(document(jar, ROOT + CatalogueFiles.EQUIPMENT)),
         Optional.of(document(jar, ROOT + CatalogueFiles.LIMITATIONS)),
         Optional.empty(),
-        exercises,
+        folder(jar, CatalogueFiles.EXERCISES),
+        List.of(),
         List.of());
+  }
+
+  private static List<JsonDocument> folder(JarFile jar, String folder) {
+    return jar.stream()
+        .map(JarEntry::getName)
+        .filter(name -> name.startsWith(ROOT + folder + "/") && name.endsWith(".json"))
+        .sorted()
+        .map(name -> document(jar, name))
+        .toList();
   }
 
   private static JsonDocument document(JarFile jar, String name) {

@@ -45,7 +45,8 @@ final class ExerciseElement {
         at.field("seconds").integer().map(OptionalInt::of).orElse(OptionalInt.empty()),
         text(at, "setup"),
         at.field("cues").texts(),
-        at.field("faults").texts());
+        at.field("faults").texts(),
+        at.field("figure").text());
   }
 
   private static Need need(Cursor at) {

@@ -35,6 +35,7 @@ final class Integrity {
     unique("limitation", base.limitations().keySet(), sheets.limitations());
     unique("trait", Set.of(), sheets.traits().stream().toList());
     unique("exercise", base.exercises().keySet(), sheets.exercises());
+    unique("figure", Set.of(), sheets.figures());
     sheets.equipment().forEach(sheet -> sheet.entries().forEach(Integrity::equipment));
     sheets.muscles().forEach(sheet -> sheet.ids().forEach(Integrity::region));
     if (sheets.complete()) {
@@ -59,6 +60,14 @@ final class Integrity {
             byId(base.exercises().values(), sheets.exercises(), Exercise::id),
             traits);
     entries(sheets.exercises()).forEach(rules::check);
+    Set<String> figures = Sheets.ids(figuresOfBase(), sheets.figures());
+    entries(sheets.exercises()).forEach(exercise -> exercise.at("figure").id("figure", figures));
+  }
+
+  private Set<String> figuresOfBase() {
+    return base.exercises().values().stream()
+        .flatMap(exercise -> exercise.figure().stream())
+        .collect(Collectors.toSet());
   }
 
   /**

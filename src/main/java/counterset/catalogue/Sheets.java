@@ -5,6 +5,7 @@ import counterset.json.Violation;
 import counterset.model.Catalogue;
 import counterset.model.Equipment;
 import counterset.model.Exercise;
+import counterset.model.Figure;
 import counterset.model.Limitation;
 import counterset.model.Muscle;
 import java.util.ArrayList;
@@ -27,6 +28,7 @@ record Sheets(
     List<Sheet<Limitation>> limitations,
     Optional<Sheet<String>> traits,
     List<Sheet<Exercise>> exercises,
+    List<Sheet<Figure>> figures,
     boolean complete) {
 
   static Sheets validated(CatalogueFiles files) {
@@ -47,6 +49,9 @@ record Sheets(
         files.exercises().stream()
             .map(file -> Sheet.validated(file, "exercises", ExerciseElement::read))
             .toList(),
+        files.figures().stream()
+            .map(file -> Sheet.validated(file, "figures", FigureElement::read))
+            .toList(),
         files.faults().isEmpty());
   }
 
@@ -58,6 +63,7 @@ record Sheets(
             .toList(),
         Optional.empty(),
         files.exercises().stream().map(file -> Sheet.trusted(file, ExerciseElement::read)).toList(),
+        List.of(),
         true);
   }
 
@@ -68,6 +74,7 @@ record Sheets(
     all.addAll(limitations);
     traits.ifPresent(all::add);
     all.addAll(exercises);
+    all.addAll(figures);
     return all.stream().flatMap(sheet -> sheet.violations().stream()).toList();
   }
 

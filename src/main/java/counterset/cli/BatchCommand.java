@@ -107,6 +107,7 @@ final class BatchCommand implements Callable<Integer> {
             Limit.of(effort),
             Optional.ofNullable(seed),
             catalogue,
+            catalogues.pictures(shell),
             given(catalogue),
             manifest.read(),
             manifest);
@@ -131,7 +132,17 @@ final class BatchCommand implements Callable<Integer> {
       faults.add("--into (" + into + ") is the folder of the problems. Name another one.");
     }
     for (String kind : kinds) {
-      if (!PlanFormats.knows("." + kind)) {
+      if (kind.endsWith("vtt")) {
+        faults.add(
+            "--kinds ("
+                + kind
+                + ") is for the recording of one session. Maybe plan that session by itself.");
+      } else if (PlanFormats.isDated("." + kind)) {
+        faults.add(
+            "--kinds ("
+                + kind
+                + ") needs the day of each session. Maybe plan them one by one with --date.");
+      } else if (!PlanFormats.knows("." + kind)) {
         faults.add(
             "--kinds (" + kind + ") is not known. Maybe one of " + PlanFormats.endings() + ".");
       }

@@ -16,6 +16,7 @@ import counterset.model.Problem;
 import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
 import counterset.problem.WeekReader;
+import counterset.report.html.Pictures;
 import counterset.solve.Limit;
 import counterset.solve.SessionPlanner;
 import counterset.solve.WeekPlanner;
@@ -43,6 +44,7 @@ record BatchFile(
     Limit limit,
     Optional<Long> seed,
     Catalogue catalogue,
+    Pictures pictures,
     String given,
     Map<String, Finished> earlier,
     Manifest manifest) {
@@ -113,7 +115,7 @@ record BatchFile(
     Plan plan = new SessionPlanner(catalogue, Commands.version(), 1).plan(problem, limit);
     boolean feasible = Feasibility.isFeasible(plan);
     if (feasible) {
-      write(name, kind -> PlanFormats.render("." + kind, plan, catalogue));
+      write(name, kind -> PlanFormats.render("." + kind, new Handout(plan, catalogue, pictures)));
     }
     return outcome(
         name,
@@ -132,11 +134,13 @@ record BatchFile(
     WeekProblem read = WeekRequest.weeks(catalogue).read(document, "");
     WeekProblem problem = seed.map(other -> WeekChange.seed(read, other)).orElse(read);
     WeekPlan week = new WeekPlanner(catalogue, Commands.version()).plan(problem, limit);
-    WeekFiles files = new WeekFiles(List.of(week), List.of(), catalogue);
+    WeekFiles files =
+        new WeekFiles(
+            List.of(week), List.of(), catalogue, Optional.empty(), Optional.empty(), pictures);
     boolean feasible =
         week.score().feasible() && week.plans().stream().allMatch(Feasibility::isFeasible);
     if (feasible) {
-      write(name, kind -> kind.equals("json") ? files.json() : files.text(false));
+      write(name, kind -> WeekFormats.render("." + kind, files));
     }
     List<Plan> plans = week.plans();
     return outcome(

@@ -1,9 +1,14 @@
 package counterset.cli;
 
 import counterset.catalogue.Catalogues;
+import counterset.catalogue.Figures;
 import counterset.model.Catalogue;
+import counterset.model.Figure;
+import counterset.report.html.Pictures;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Option;
 
 /** Which catalogue a command works with. */
@@ -28,5 +33,17 @@ final class CatalogueOptions {
       catalogue = Catalogues.extend(catalogue, shell.path(addition));
     }
     return catalogue;
+  }
+
+  /** The pictures of the exercises of {@link #load}. */
+  Pictures pictures(Shell shell) {
+    return new Drawings(
+        () -> {
+          Map<String, Figure> figures =
+              new HashMap<>(
+                  replacement == null ? Figures.embedded() : Figures.load(shell.path(replacement)));
+          additions.forEach(addition -> figures.putAll(Figures.load(shell.path(addition))));
+          return figures;
+        });
   }
 }

@@ -55,7 +55,10 @@ final class Commands {
     commands.put("plan", () -> new PlanCommand(shell));
     commands.put("week", () -> new WeekCommand(shell));
     commands.put("batch", () -> new BatchCommand(shell));
+    commands.put("compare", () -> new CompareCommand(shell));
     commands.put("check", () -> new CheckCommand(shell));
+    commands.put("explain", () -> new ExplainCommand(shell));
+    commands.put("swap", () -> new SwapCommand(shell));
     commands.put("log", () -> LogCommand.withSubcommands(shell));
     commands.put("catalogue", () -> CatalogueCommand.withSubcommands(shell));
     commands.put("schema", () -> new SchemaCommand(shell));

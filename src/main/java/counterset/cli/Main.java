@@ -30,7 +30,8 @@ public final class Main {
             writer(FileDescriptor.err),
             outIsTerminal && !noColour && !dumb,
             isTerminal(2) && !dumb,
-            Path.of(""));
+            Path.of(""),
+            System.in);
     int status = Commands.run(shell, args);
     shell.out().flush();
     shell.err().flush();

@@ -17,7 +17,8 @@ import java.util.Set;
  */
 final class PlainPlan {
 
-  private static final Set<String> REPEATED = Set.of("--write", "--add-catalogue");
+  private static final Set<String> REPEATED =
+      Set.of("--write", "--add-catalogue", "--keep", "--with", "--without");
 
   private final PlanCommand command;
   private final List<String> ask = new ArrayList<>();
@@ -74,12 +75,16 @@ final class PlainPlan {
     try {
       switch (name) {
         case "--format" -> command.format = Format.valueOf(value.toUpperCase(Locale.ROOT));
-        case "--effort" -> command.effort = Effort.valueOf(value.toUpperCase(Locale.ROOT));
+        case "--effort" -> command.search.effort = Effort.valueOf(value.toUpperCase(Locale.ROOT));
         case "--seed" -> command.seed = Long.valueOf(value);
-        case "--seconds" -> command.seconds = Integer.valueOf(value);
+        case "--seconds" -> command.search.seconds = Integer.valueOf(value);
         case "--track" -> command.track = value;
         case "--log" -> command.past.log = value;
+        case "--start" -> command.start.start = value;
         case "--date" -> command.past.date = value;
+        case "--keep" -> command.wishes.keep.add(value);
+        case "--with" -> command.wishes.with.add(value);
+        case "--without" -> command.wishes.without.add(value);
         case "--write" -> command.files.add(value);
         case "--catalogue" -> command.catalogues.replacement = value;
         case "--add-catalogue" -> command.catalogues.additions.add(value);

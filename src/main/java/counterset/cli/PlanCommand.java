@@ -6,8 +6,6 @@ import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.report.json.PlanJson;
-import counterset.solve.Effort;
-import counterset.solve.Limit;
 import counterset.solve.SessionPlanner;
 import counterset.training.LoadAdvice;
 import java.nio.file.Path;
@@ -16,7 +14,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -56,23 +53,18 @@ final class PlanCommand implements Callable<Integer> {
       names = "--write",
       paramLabel = "FILE",
       description =
-          "Also write the plan to a file; its ending (.txt, .json) says how. May be repeated.")
+          "Also write the plan to a file; its ending (.txt, .json, .html, .vtt, .chapters.vtt, .ics,"
+              + " .csv, .md) says how. May be repeated.")
   List<String> files = new ArrayList<>();
 
   @Option(names = "--seed", paramLabel = "N", description = "Another seed gives another plan.")
   Long seed;
 
-  @Option(
-      names = "--effort",
-      paramLabel = "HOW",
-      description = "quick, standard (the default) or thorough.")
-  Effort effort = Effort.STANDARD;
+  @Mixin final SearchOptions search = new SearchOptions();
 
-  @Option(
-      names = "--seconds",
-      paramLabel = "N",
-      description = "Search for N seconds; the plan then depends on the machine.")
-  Integer seconds;
+  @Mixin final WishOptions wishes = new WishOptions();
+
+  @Mixin final StartOption start = new StartOption();
 
   @Option(
       names = "--track",
@@ -96,9 +88,11 @@ final class PlanCommand implements Callable<Integer> {
     checkOptions();
     Catalogue catalogue = catalogues.load(shell);
     Request request = Request.read(ask, catalogue, shell);
-    Problem asked = seed == null ? request.problem() : request.problem().withSeed(seed);
+    Problem wished = wishes.addTo(request.problem(), catalogue);
+    Problem asked = seed == null ? wished : wished.withSeed(seed);
     Past done = past.read(shell, asked);
     Problem problem = done.before(asked);
+    StartOption.needsDay(files, problem.date());
     TrackChoice choice = TrackChoice.of(problem, Optional.ofNullable(track));
     Plan plan = plan(problem, catalogue);
     if (!Feasibility.isFeasible(plan)) {
@@ -133,9 +127,8 @@ final class PlanCommand implements Callable<Integer> {
                 + ".");
       }
     }
-    if (seconds != null && (seconds < 1 || seconds > 3600)) {
-      faults.add("--seconds (" + seconds + ") must be from 1 to 3600.");
-    }
+    search.check(faults);
+    start.check(faults);
     if (bound && track != null) {
       faults.add(
           "--bound is about the session that all do, not about that of a track. Maybe leave out"
@@ -158,10 +151,8 @@ final class PlanCommand implements Callable<Integer> {
 
   private Plan plan(Problem problem, Catalogue catalogue) {
     SessionPlanner planner = new SessionPlanner(catalogue, Commands.version());
-    Limit limit =
-        new Limit(effort, seconds == null ? OptionalInt.empty() : OptionalInt.of(seconds));
     return Interruption.during(
-        () -> Progress.during(shell, "Planning", () -> planner.plan(problem, limit)),
+        () -> Progress.during(shell, "Planning", () -> planner.plan(problem, search.limit())),
         planner::stop);
   }
 
@@ -170,12 +161,18 @@ final class PlanCommand implements Callable<Integer> {
    */
   private void write(Plan led, Plan alone, Catalogue catalogue, List<LoadAdvice> loads) {
     Map<Path, String> texts = new LinkedHashMap<>();
-    files.forEach(
-        file ->
-            texts.put(
-                shell.path(file),
-                PlanFormats.render(
-                    file, PlanFormats.isReadAgain(file) ? alone : led, catalogue, loads)));
+    for (String file : files) {
+      Plan plan = PlanFormats.isReadAgain(file) ? alone : led;
+      Handout handout =
+          new Handout(
+              plan,
+              catalogue,
+              loads,
+              plan.problem().date(),
+              start.time(),
+              catalogues.pictures(shell));
+      texts.put(shell.path(file), PlanFormats.render(file, handout));
+    }
     OutputFiles.write(texts);
   }
 }

@@ -1,16 +1,19 @@
 package counterset.cli;
 
-import counterset.model.Catalogue;
-import counterset.model.Plan;
+import counterset.report.csv.IntervalTable;
+import counterset.report.html.SessionPage;
+import counterset.report.ics.CalendarFile;
 import counterset.report.json.LoadJson;
 import counterset.report.json.PlanJson;
+import counterset.report.md.Notes;
 import counterset.report.text.RunSheet;
-import counterset.training.LoadAdvice;
+import counterset.report.vtt.Captions;
+import counterset.report.vtt.Chapters;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.BiFunction;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The kinds of file that a plan can be written to, by the ending of the name. A new output is
@@ -18,47 +21,61 @@ import java.util.function.BiFunction;
  */
 final class PlanFormats {
 
-  private static final Map<String, BiFunction<Plan, Catalogue, String>> BY_ENDING =
-      new LinkedHashMap<>();
+  private static final Map<String, Function<Handout, String>> BY_ENDING = new LinkedHashMap<>();
 
   static {
-    BY_ENDING.put("txt", (plan, catalogue) -> RunSheet.of(plan, catalogue, false));
-    BY_ENDING.put("json", PlanJson::text);
+    BY_ENDING.put(".txt", plan -> RunSheet.of(plan.plan(), plan.catalogue(), false, plan.loads()));
+    BY_ENDING.put(".json", PlanFormats::json);
+    BY_ENDING.put(".html", plan -> SessionPage.of(plan.plan(), plan.catalogue(), plan.pictures()));
+    BY_ENDING.put(".chapters.vtt", plan -> Chapters.of(plan.plan()));
+    BY_ENDING.put(".vtt", plan -> Captions.of(plan.plan(), plan.catalogue()));
+    BY_ENDING.put(
+        ".ics", plan -> CalendarFile.of(plan.plan(), plan.day().orElseThrow(), plan.start()));
+    BY_ENDING.put(".csv", plan -> IntervalTable.of(plan.plan(), plan.catalogue()));
+    BY_ENDING.put(".md", plan -> Notes.of(plan.plan(), plan.catalogue()));
   }
 
   private PlanFormats() {}
 
   /** Whether a file name has an ending that is known. */
   static boolean knows(String file) {
-    return BY_ENDING.containsKey(ending(file));
+    return ending(file).isPresent();
   }
 
   /** The known endings, for messages. */
   static String endings() {
-    return "." + String.join(", .", BY_ENDING.keySet());
+    return String.join(", ", BY_ENDING.keySet());
   }
 
   /** Whether a program reads the file again, as {@code check} does. */
   static boolean isReadAgain(String file) {
-    return ending(file).equals("json");
+    return isOf(file, ".json");
+  }
+
+  /** Whether a file says on which day the session is. */
+  static boolean isDated(String file) {
+    return isOf(file, ".ics");
+  }
+
+  /** Whether a file is of the kind that an ending stands for. */
+  static boolean isOf(String file, String ending) {
+    return ending(file).equals(Optional.of(ending));
   }
 
   /** A plan as the text of a file. */
-  static String render(String file, Plan plan, Catalogue catalogue) {
-    return BY_ENDING.get(ending(file)).apply(plan, catalogue);
+  static String render(String file, Handout plan) {
+    return BY_ENDING.get(ending(file).orElseThrow()).apply(plan);
   }
 
-  /** A plan as the text of a file, with advice on loads where the kind of file has room for it. */
-  static String render(String file, Plan plan, Catalogue catalogue, List<LoadAdvice> loads) {
-    if (!loads.isEmpty() && ending(file).equals("txt")) {
-      return RunSheet.of(plan, catalogue, false, loads);
-    }
-    return !loads.isEmpty() && ending(file).equals("json")
-        ? LoadJson.plan(plan, catalogue, loads)
-        : render(file, plan, catalogue);
+  private static String json(Handout plan) {
+    return plan.loads().isEmpty()
+        ? PlanJson.text(plan.plan(), plan.catalogue())
+        : LoadJson.plan(plan.plan(), plan.catalogue(), plan.loads());
   }
 
-  private static String ending(String file) {
-    return file.substring(file.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+  /** The ending of a file's name, one of those known. */
+  static Optional<String> ending(String file) {
+    String name = file.toLowerCase(Locale.ROOT);
+    return BY_ENDING.keySet().stream().filter(name::endsWith).findFirst();
   }
 }

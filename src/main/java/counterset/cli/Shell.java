@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -12,15 +13,44 @@ import java.time.Clock;
  * @param colour whether results may be coloured
  * @param progress whether progress lines are welcome
  * @param folder what relative paths start from
+ * @param in what is typed or piped in, for whoever names {@code -} as a file
  * @param clock what day it is, for whoever logs a session without naming its day; nothing else may
  *     depend on it
  */
 record Shell(
-    PrintWriter out, PrintWriter err, boolean colour, boolean progress, Path folder, Clock clock) {
+    PrintWriter out,
+    PrintWriter err,
+    boolean colour,
+    boolean progress,
+    Path folder,
+    InputStream in,
+    Clock clock) {
 
   /** With the clock and the time zone of this machine. */
   Shell(PrintWriter out, PrintWriter err, boolean colour, boolean progress, Path folder) {
-    this(out, err, colour, progress, folder, Clock.systemDefaultZone());
+    this(out, err, colour, progress, folder, InputStream.nullInputStream());
+  }
+
+  /** With the clock and the time zone of this machine, and with what is piped in. */
+  Shell(
+      PrintWriter out,
+      PrintWriter err,
+      boolean colour,
+      boolean progress,
+      Path folder,
+      InputStream in) {
+    this(out, err, colour, progress, folder, in, Clock.systemDefaultZone());
+  }
+
+  /** With nothing piped in. */
+  Shell(
+      PrintWriter out,
+      PrintWriter err,
+      boolean colour,
+      boolean progress,
+      Path folder,
+      Clock clock) {
+    this(out, err, colour, progress, folder, InputStream.nullInputStream(), clock);
   }
 
   /** A path as the coach wrote it, found from the folder of this shell. */

@@ -4,13 +4,12 @@ import counterset.model.Catalogue;
 import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
 import counterset.solve.BlockPlanner;
-import counterset.solve.Effort;
-import counterset.solve.Limit;
 import counterset.solve.WeekPlanner;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -55,7 +54,8 @@ final class WeekCommand implements Callable<Integer> {
       names = "--write",
       paramLabel = "FILE",
       description =
-          "Also write the week to a file (.txt, .json), or to a folder (DIR/) one .txt and one .json"
+          "Also write the week to a file (.txt, .json, .html, .ics, .csv, .md), or to a folder (DIR/)"
+              + " one .txt, one .json and one .html"
               + " file a session, such as monday.txt. May be repeated.")
   private List<String> files = new ArrayList<>();
 
@@ -77,17 +77,9 @@ final class WeekCommand implements Callable<Integer> {
   @Option(names = "--seed", paramLabel = "N", description = "Another seed gives another week.")
   private Long seed;
 
-  @Option(
-      names = "--effort",
-      paramLabel = "HOW",
-      description = "quick, standard (the default) or thorough.")
-  private Effort effort = Effort.STANDARD;
+  @Mixin private final SearchOptions search = new SearchOptions();
 
-  @Option(
-      names = "--seconds",
-      paramLabel = "N",
-      description = "Search for N seconds; the week then depends on the machine.")
-  private Integer seconds;
+  @Mixin private final StartOption start = new StartOption();
 
   WeekCommand(Shell shell) {
     this.shell = shell;
@@ -107,16 +99,13 @@ final class WeekCommand implements Callable<Integer> {
     if (weeks < 1 || weeks > BlockPlanner.MOST_WEEKS) {
       faults.add("--weeks (" + weeks + ") must be from 1 to " + BlockPlanner.MOST_WEEKS + ".");
     }
-    if (seconds != null && (seconds < 1 || seconds > 3600)) {
-      faults.add("--seconds (" + seconds + ") must be from 1 to 3600.");
-    }
+    search.check(faults);
+    start.check(faults);
     if (!redo.isEmpty() && weeks > 1) {
       faults.add("--redo is about one planned week. Leave out --weeks (" + weeks + ").");
     }
-    if (!redo.isEmpty() && (past.log != null || past.date != null)) {
-      faults.add(
-          "--redo keeps what was done before as the planned week has it. Leave out --log and"
-              + " --date.");
+    if (!redo.isEmpty() && past.log != null) {
+      faults.add("--redo keeps what was done before as the planned week has it. Leave out --log.");
     }
     if (!faults.isEmpty()) {
       throw new BadRequest(faults);
@@ -128,29 +117,40 @@ final class WeekCommand implements Callable<Integer> {
     WeekRequest request = WeekRequest.read(ask, catalogue, shell);
     WeekProblem asked = seed == null ? request.problem() : WeekChange.seed(request.problem(), seed);
     WeekPast done = WeekPast.read(past, shell);
+    StartOption.needsDay(files, done.monday());
     WeekProblem problem = done.before(asked, catalogue);
     List<WeekPlan> found =
         weeks == 1 ? List.of(week(problem, catalogue)) : block(problem, catalogue);
     return handOut(
-        new WeekFiles(found, weeks == 1 ? done.loads(found.get(0)) : List.of(), catalogue),
+        new WeekFiles(
+            found,
+            weeks == 1 ? done.loads(found.get(0)) : List.of(),
+            catalogue,
+            done.monday(),
+            start.time(),
+            catalogues.pictures(shell)),
         request.echo());
   }
 
   private WeekPlan week(WeekProblem problem, Catalogue catalogue) {
     WeekPlanner planner = new WeekPlanner(catalogue, Commands.version());
     return Interruption.during(
-        () -> Progress.during(shell, "Planning", () -> planner.plan(problem, limit())),
+        () -> Progress.during(shell, "Planning", () -> planner.plan(problem, search.limit())),
         planner::stop);
   }
 
   private List<WeekPlan> block(WeekProblem problem, Catalogue catalogue) {
     BlockPlanner planner = new BlockPlanner(catalogue, Commands.version());
     return Interruption.during(
-        () -> Progress.during(shell, "Planning", () -> planner.plan(problem, weeks, limit())),
+        () ->
+            Progress.during(shell, "Planning", () -> planner.plan(problem, weeks, search.limit())),
         planner::stop);
   }
 
   private int redo(Set<DayOfWeek> days, Catalogue catalogue) {
+    // The planned week has no date; only a calendar asks for one.
+    Optional<LocalDate> monday = past.day().map(WeekPast::mondayOf);
+    StartOption.needsDay(files, monday);
     WeekRedo again =
         WeekRedo.read(
             shell.path(String.join(" ", ask)),
@@ -162,11 +162,15 @@ final class WeekCommand implements Callable<Integer> {
     if (again.changesNothing(joined)) {
       shell.say("Nothing better was found: the week is as it was. Maybe name another --seed.");
     }
-    return handOut(new WeekFiles(List.of(joined), List.of(), catalogue), List.of());
-  }
-
-  private Limit limit() {
-    return new Limit(effort, seconds == null ? OptionalInt.empty() : OptionalInt.of(seconds));
+    return handOut(
+        new WeekFiles(
+            List.of(joined),
+            List.of(),
+            catalogue,
+            monday,
+            start.time(),
+            catalogues.pictures(shell)),
+        List.of());
   }
 
   private int handOut(WeekFiles result, List<String> echo) {

@@ -40,7 +40,7 @@ record WeekPast(List<Entry> entries, Optional<LocalDate> monday) {
     Optional<LocalDate> monday =
         options
             .day()
-            .map(day -> day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)))
+            .map(WeekPast::mondayOf)
             .or(
                 () ->
                     all.stream()
@@ -59,6 +59,11 @@ record WeekPast(List<Entry> entries, Optional<LocalDate> monday) {
               + ".");
     }
     return new WeekPast(before, monday);
+  }
+
+  /** The Monday of the week of a day. */
+  static LocalDate mondayOf(LocalDate day) {
+    return day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
   }
 
   /** The week with what was done lately. */

@@ -42,12 +42,12 @@ public final class English {
   }
 
   /** A name within a sentence. */
-  static String lower(String name) {
+  public static String lower(String name) {
     return name.toLowerCase(Locale.ROOT);
   }
 
   /** With {@code a} or {@code an} before it. */
-  static String indefinite(String noun) {
+  public static String indefinite(String noun) {
     return ("aeiou".indexOf(noun.charAt(0)) < 0 ? "a " : "an ") + noun;
   }
 }

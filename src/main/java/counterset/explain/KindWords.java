@@ -81,7 +81,7 @@ public final class KindWords {
         .collect(Collectors.toSet());
   }
 
-  private static Set<String> shared(Exercise first, Exercise second) {
+  static Set<String> shared(Exercise first, Exercise second) {
     return first.primary().stream()
         .filter(second.primary()::contains)
         .collect(Collectors.toCollection(LinkedHashSet::new));
@@ -105,7 +105,7 @@ public final class KindWords {
   /**
    * Upper with lower body, else front with back; knee-dominant with hip-dominant is what remains.
    */
-  private String regions(Exercise first, Exercise second) {
+  String regions(Exercise first, Exercise second) {
     Optional<Region> here = only(first.primary(), Muscle::region);
     Optional<Region> there = only(second.primary(), Muscle::region);
     if (here.isPresent() && there.isPresent() && here.get() != there.get()) {

@@ -85,6 +85,12 @@ public final class ScoreWords {
     return English.count(number, "time");
   }
 
+  /** What a constraint is about, in a few words without a figure: {@code Equipment changes}. */
+  public static String topic(PlanScore.Line line, Plan plan) {
+    String counted = counted(line, plan);
+    return counted.substring(0, counted.indexOf(": "));
+  }
+
   static SessionConstraint constraint(String id) {
     for (SessionConstraint constraint : SessionConstraint.values()) {
       if (constraint.id().equals(id)) {

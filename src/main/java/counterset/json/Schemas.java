@@ -24,12 +24,15 @@ public final class Schemas {
           "limitations",
           "traits",
           "exercises",
+          "figures",
           "problem",
           "plan",
           "week",
           "week-plan",
           "block-plan",
-          "journal");
+          "swap",
+          "journal",
+          "comparison");
 
   private static final String ID = "urn:counterset:schema:";
 

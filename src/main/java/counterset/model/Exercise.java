@@ -23,6 +23,7 @@ import java.util.Set;
  * @param traits what limitations look at
  * @param seconds the length of its interval where it has one of its own (warm-up and cool-down)
  * @param setup one sentence on how to get ready
+ * @param figure the id of the figure that shows it
  */
 public record Exercise(
     String id,
@@ -48,7 +49,8 @@ public record Exercise(
     OptionalInt seconds,
     String setup,
     List<String> cues,
-    List<String> faults) {
+    List<String> faults,
+    Optional<String> figure) {
 
   public Exercise {
     names = List.copyOf(names);

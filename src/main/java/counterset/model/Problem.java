@@ -73,15 +73,31 @@ public record Problem(
 
   /** The same problem with another seed. */
   public Problem withSeed(long other) {
-    return with(recent, date, other);
+    return with(include, exclude, keep, recent, date, other);
   }
 
   /** The same problem on another day, after other sessions. */
   public Problem after(List<Done> others, Optional<LocalDate> day) {
-    return with(others, day, seed);
+    return with(include, exclude, keep, others, day, seed);
   }
 
-  private Problem with(List<Done> earlier, Optional<LocalDate> day, long other) {
+  /** The same problem with other places kept. */
+  public Problem keeping(List<Keep> kept) {
+    return wishing(include, exclude, kept);
+  }
+
+  /** The same problem with other wishes about exercises. */
+  public Problem wishing(Set<String> wanted, Set<String> unwanted, List<Keep> kept) {
+    return with(wanted, unwanted, kept, recent, date, seed);
+  }
+
+  private Problem with(
+      Set<String> wanted,
+      Set<String> unwanted,
+      List<Keep> kept,
+      List<Done> earlier,
+      Optional<LocalDate> day,
+      long other) {
     return new Problem(
         title,
         minutes,
@@ -92,9 +108,9 @@ public record Problem(
         tracks,
         level,
         pairing,
-        include,
-        exclude,
-        keep,
+        wanted,
+        unwanted,
+        kept,
         likes,
         dislikes,
         earlier,

@@ -53,6 +53,11 @@ public final class PlanFileReader {
     this.catalogue = catalogue;
   }
 
+  /** Whether a document says of itself that it is the plan of a session, right or wrong. */
+  public static boolean isPlan(JsonDocument document) {
+    return document.tree().has("plan");
+  }
+
   /**
    * Reads a plan file.
    *

@@ -34,7 +34,15 @@ public final class WeekPlanReader {
    * @throws InvalidInputException with all its faults
    */
   public WeekPlanFile read(Path file) {
-    JsonDocument document = JsonFiles.read(file);
+    return read(JsonFiles.read(file));
+  }
+
+  /**
+   * Reads a week plan.
+   *
+   * @throws InvalidInputException with all its faults
+   */
+  public WeekPlanFile read(JsonDocument document) {
     Faults faults = new Faults(document);
     if (!isWeekPlan(document)) {
       throw InvalidInputException.of(

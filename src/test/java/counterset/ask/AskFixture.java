@@ -213,7 +213,8 @@ final class AskFixture {
         OptionalInt.empty(),
         "Stand.",
         List.of(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static String name(String id) {

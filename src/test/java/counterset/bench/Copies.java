@@ -55,6 +55,7 @@ final class Copies {
         exercise.seconds(),
         exercise.setup(),
         exercise.cues(),
-        exercise.faults());
+        exercise.faults(),
+        exercise.figure());
   }
 }

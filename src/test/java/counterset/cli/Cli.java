@@ -3,10 +3,12 @@ package counterset.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.json.JsonDocument;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -24,9 +26,21 @@ record Cli(int status, String out, String err) {
 
   /** Runs one command line as if typed in a folder, without a terminal. */
   static Cli run(Path folder, String... args) {
+    return piped(folder, "", args);
+  }
+
+  /** The same with a text piped in. */
+  static Cli piped(Path folder, String text, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Shell shell = new Shell(new PrintWriter(out), new PrintWriter(err), false, false, folder);
+    Shell shell =
+        new Shell(
+            new PrintWriter(out),
+            new PrintWriter(err),
+            false,
+            false,
+            folder,
+            new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
     int status = Commands.run(shell, args);
     shell.out().flush();
     shell.err().flush();

@@ -32,6 +32,8 @@ class PlainPlanTest {
         List.of(
             "plan", "20 min", "--catalogue", "x y", "--add-catalogue=a", "--add-catalogue", "b"),
         List.of("plan", "20 min", "--track=a=b", "--format=Text"),
+        List.of("plan", "20 min", "--keep=1A=squat", "--keep", "2B=row", "--with", "plank"),
+        List.of("plan", "20 min", "--without", "lunges", "--start", "18:30"),
         List.of("plan", "20 min", "--bound", "--log", "a.jsonl", "--date=2026-03-02"));
   }
 
@@ -96,15 +98,19 @@ class PlainPlanTest {
     return Arrays.asList(
         command.ask,
         command.format,
-        command.effort,
+        command.search.effort,
         command.seed,
-        command.seconds,
+        command.search.seconds,
         command.track,
         command.files,
         command.catalogues.replacement,
         command.catalogues.additions,
         command.bound,
         command.past.log,
-        command.past.date);
+        command.past.date,
+        command.start.start,
+        command.wishes.keep,
+        command.wishes.with,
+        command.wishes.without);
   }
 }

@@ -43,6 +43,9 @@ class ReadmeTest {
             "| `batch ",
             "| `log ",
             "| `check ",
+            "| `compare ",
+            "| `explain ",
+            "| `swap ",
             "| `catalogue ",
             "| `schema ");
   }

@@ -86,10 +86,16 @@ class WeekCommandTest {
   }
 
   @Test
-  void aFolderGetsTwoFilesASession() throws IOException {
+  void aFolderGetsThreeFilesASession() throws IOException {
     week(ASK, "--write", "days/", "--write", "whole.txt").succeeds();
     assertThat(names(folder.resolve("days")))
-        .containsExactly("monday.json", "monday.txt", "thursday.json", "thursday.txt");
+        .containsExactly(
+            "monday.html",
+            "monday.json",
+            "monday.txt",
+            "thursday.html",
+            "thursday.json",
+            "thursday.txt");
     Cli check = Cli.run(folder, "check", "days/monday.json").succeeds();
     assertThat(check.out()).startsWith("The session keeps every rule.");
     assertThat(Cli.read(folder.resolve("whole.txt")))
@@ -136,7 +142,12 @@ class WeekCommandTest {
     assertThat(block.json().at("/weeks")).hasSize(2);
     assertThat(names(folder.resolve("d")))
         .containsExactly(
-            "week-1-monday.json", "week-1-monday.txt", "week-2-monday.json", "week-2-monday.txt");
+            "week-1-monday.html",
+            "week-1-monday.json",
+            "week-1-monday.txt",
+            "week-2-monday.html",
+            "week-2-monday.json",
+            "week-2-monday.txt");
     assertThat(week("Mon, 6 min, calves, dumbbells", "--weeks", "2").succeeds().out())
         .contains("\nWEEK 1 OF 2\n", "\nWEEK 2 OF 2\n");
   }

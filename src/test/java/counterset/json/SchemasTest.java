@@ -105,7 +105,9 @@ class SchemasTest {
         "week",
         "week-plan",
         "block-plan",
-        "journal"
+        "swap",
+        "journal",
+        "comparison"
       })
   void schemasAreThemselvesValidAndClosed(String name) {
     JsonDocument schema = JsonDocument.parse(name, Schemas.text(name));
@@ -153,12 +155,15 @@ class SchemasTest {
             "limitations",
             "traits",
             "exercises",
+            "figures",
             "problem",
             "plan",
             "week",
             "week-plan",
             "block-plan",
-            "journal");
+            "swap",
+            "journal",
+            "comparison");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Schemas.text("problems"))
         .withMessage("The schema (problems) is not known. Maybe \"problem\"?");

@@ -154,6 +154,7 @@ final class Fixture {
         seconds,
         "Stand.",
         List.of("Go."),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 }

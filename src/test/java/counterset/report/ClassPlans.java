@@ -1,6 +1,7 @@
 package counterset.report;
 
 import counterset.model.At;
+import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Intervals;
 import counterset.model.Pairing;
@@ -33,6 +34,32 @@ public final class ClassPlans {
   /** Every follower has something to do: on the same clock, nothing to fetch. */
   public static Plan good() {
     return score(modifications());
+  }
+
+  /** The good one with the exercises of another catalogue that has the same ids. */
+  public static Plan good(Catalogue catalogue, String title) {
+    Session session = good().session();
+    return new SessionPlanner(catalogue, "test")
+        .score(
+            problem(title),
+            new Session(
+                again(session.warmUp(), catalogue),
+                session.supersets().stream()
+                    .map(it -> new Superset(it.number(), again(it.exercises(), catalogue)))
+                    .toList(),
+                again(session.coolDown(), catalogue),
+                session.modifications().stream().map(it -> again(it, catalogue)).toList()),
+            new SolverNote(1, "none", "test", 0, true));
+  }
+
+  private static List<Exercise> again(List<Exercise> exercises, Catalogue catalogue) {
+    return exercises.stream().map(it -> catalogue.exercises().get(it.id())).toList();
+  }
+
+  private static Map<At, Exercise> again(Map<At, Exercise> places, Catalogue catalogue) {
+    Map<At, Exercise> map = new LinkedHashMap<>();
+    places.forEach((at, exercise) -> map.put(at, catalogue.exercises().get(exercise.id())));
+    return map;
   }
 
   /** The same with other moves in the warm-up. */
@@ -92,16 +119,16 @@ public final class ClassPlans {
             List.of(),
             modifications);
     return new SessionPlanner(Plans.CATALOGUE, "test")
-        .score(problem(), session, new SolverNote(1, "none", "test", 0, true));
+        .score(problem("Harbour Lane class"), session, new SolverNote(1, "none", "test", 0, true));
   }
 
   private static Superset superset(int number, String... ids) {
     return new Superset(number, Plans.moves(ids));
   }
 
-  private static Problem problem() {
+  private static Problem problem(String title) {
     return new Problem(
-        "Harbour Lane class",
+        title,
         9,
         new Intervals(10, 90, 45, 0, 30, 0, 2, 1),
         List.of(

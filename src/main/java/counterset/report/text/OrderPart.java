@@ -21,6 +21,11 @@ final class OrderPart {
     }
     page.blank();
     page.strong("", "ORDER");
+    lines(page, plan);
+  }
+
+  /** A line for each superset. */
+  static void lines(Page page, Plan plan) {
     for (Superset superset : plan.session().supersets()) {
       String time = start(plan, superset).map(Times::clock).orElse("-");
       page.plain(

@@ -1,0 +1,77 @@
+package counterset.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import counterset.explain.Account.Line;
+import counterset.explain.Account.Section;
+import counterset.model.Plan;
+import counterset.planning.constraints.SessionConstraint;
+import counterset.planning.constraints.WeekConstraint;
+import counterset.report.Plans;
+import counterset.report.RandomPlans;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every point is accounted for, once, in words. */
+class AccountsTest {
+
+  @TestFactory
+  Stream<DynamicTest> theLinesOfAnyPlanAddUpToItsScore() {
+    return Stream.iterate(1L, seed -> seed + 1)
+        .limit(300)
+        .map(seed -> DynamicTest.dynamicTest("seed " + seed, () -> addsUp(RandomPlans.of(seed))));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> theLinesOfPlansByHandAddUpToTheirScores() {
+    return Plans.all().entrySet().stream()
+        .map(plan -> DynamicTest.dynamicTest(plan.getKey(), () -> addsUp(plan.getValue())));
+  }
+
+  private static void addsUp(Plan plan) {
+    List<Section> sections = Accounts.of(plan, Plans.CATALOGUE).sections();
+    Map<String, Integer> score =
+        Map.of(
+            "hard", plan.score().hard(),
+            "medium", plan.score().medium(),
+            "soft", plan.score().soft());
+
+    score.forEach(
+        (level, points) ->
+            assertThat(sections.stream().mapToInt(section -> section.points(level)).sum())
+                .as(level)
+                .isEqualTo(points));
+    assertThat(sections.stream().mapToInt(section -> section.lines().size()).sum())
+        .isEqualTo((int) plan.matches().stream().filter(match -> match.points() != 0).count());
+    for (Section section : sections) {
+      for (Line line : section.lines()) {
+        assertThat(line.sentence()).isNotBlank().doesNotContain("null", "Optional", "  ");
+      }
+    }
+  }
+
+  @Test
+  void aPairingIsToldInAWordOfItsOwn() {
+    Section first = Accounts.of(Plans.legs(), Plans.CATALOGUE).sections().get(0);
+
+    assertThat(first.title()).isEqualTo("Goblet squat + Dumbbell Romanian deadlift");
+    assertThat(first.lines())
+        .anyMatch(line -> line.sentence().startsWith("the pair trains ") && line.points() > 0);
+    assertThat(first.notes()).anyMatch(note -> note.startsWith("Trains directly: "));
+  }
+
+  @Test
+  void theCatalogueOfConstraintsIsComplete() {
+    List<String> ids = ConstraintWords.all().stream().map(ConstraintWords::id).toList();
+
+    assertThat(ids)
+        .startsWith(
+            Stream.of(SessionConstraint.values()).map(SessionConstraint::id).toArray(String[]::new))
+        .endsWith(Stream.of(WeekConstraint.values()).map(WeekConstraint::id).toArray(String[]::new))
+        .hasSize(SessionConstraint.values().length + WeekConstraint.values().length);
+  }
+}

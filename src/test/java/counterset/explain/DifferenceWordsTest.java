@@ -1,0 +1,125 @@
+package counterset.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import counterset.fixture.RandomClasses;
+import counterset.model.At;
+import counterset.model.Plan;
+import counterset.model.PlanScore;
+import counterset.report.ClassPlans;
+import counterset.report.Plans;
+import counterset.solve.Replacement;
+import counterset.solve.Replacements;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+class DifferenceWordsTest {
+
+  private static final int PAIRS = 400;
+
+  @Test
+  void thePointsOfAllDifferencesAddUpToTheDifferenceOfTheScores() {
+    Set<String> told = new HashSet<>();
+    for (long seed = 1; seed <= PAIRS; seed++) {
+      Plan from = RandomClasses.of(Plans.CATALOGUE, seed);
+      Plan to = RandomClasses.another(Plans.CATALOGUE, from.problem(), seed + PAIRS);
+      List<Difference> differences = DifferenceWords.differences(from, to, Plans.CATALOGUE);
+      assertThat(sums(differences)).as("seed %d", seed).isEqualTo(difference(from, to));
+      assertThat(differences)
+          .as("seed %d", seed)
+          .allSatisfy(
+              difference -> {
+                assertThat(difference.points()).isNotZero();
+                assertThat(difference.sentence()).matches("[A-Z0-9].*[^.]");
+                assertThat(difference.sentence()).doesNotContain("null", "  ", "Optional", " ,");
+              });
+      differences.forEach(difference -> told.add(difference.constraint()));
+    }
+    assertThat(told).hasSizeGreaterThan(28);
+  }
+
+  @Test
+  void theWayBackHasTheSamePointsTheOtherWayRound() {
+    for (long seed = 1; seed <= 50; seed++) {
+      Plan from = RandomClasses.of(Plans.CATALOGUE, seed);
+      Plan to = RandomClasses.another(Plans.CATALOGUE, from.problem(), seed + PAIRS);
+      assertThat(byConstraint(from, to, 1))
+          .as("seed %d", seed)
+          .isEqualTo(byConstraint(to, from, -1));
+      assertThat(DifferenceWords.of(from, from, Plans.CATALOGUE)).isEmpty();
+    }
+  }
+
+  private static Map<String, Integer> byConstraint(Plan from, Plan to, int sign) {
+    Map<String, Integer> sums = new TreeMap<>();
+    DifferenceWords.differences(from, to, Plans.CATALOGUE)
+        .forEach(it -> sums.merge(it.constraint(), sign * it.points(), Integer::sum));
+    return sums;
+  }
+
+  @Test
+  void aCoachReadsWhatOneExchangeDoes() {
+    assertThat(swapped(Plans.legs(), "1A", "ankle-weight-prone-leg-lift"))
+        .containsExactly(
+            "The changeover is 16 s too long (1A to 1B): breaks a rule, -16",
+            "Light work comes before heavier work more often: -22",
+            "Changing over takes 16 s longer: -16",
+            "Superset 1 is no longer a pair for front and back of the lower body: -12",
+            "One trip to or from the floor more: -8",
+            "Strain on hip twice running (1A to 1B): -6",
+            "The work is lighter on the whole: -6");
+    assertThat(swapped(Plans.legs(), "2A", "dumbbell-squat"))
+        .containsExactly(
+            "No more strain on hip and lower back twice running (1B to 2A, 2B to 3A): +24",
+            "No longer gluteus maximus twice running (2B to 3A): +6",
+            "The sets are shared out more evenly (hamstrings, gluteus maximus and calves): +6",
+            "Light work comes before heavier work more often: -4",
+            "The work is lighter on the whole: -3",
+            "Superset 2 is a pair for front and back of the lower body instead of one exercise for"
+                + " both sides: +2");
+    assertThat(swapped(ClassPlans.good(), "3A", "hip-hinge"))
+        .containsExactly(
+            "For sore knees and for no jumping, the changeover is 1 s too long (3A to 3B): breaks a"
+                + " rule, -2",
+            "The changeover is 1 s too long (3A to 3B): breaks a rule, -1",
+            "For sore knees and for no jumping, abdominals: 1 direct set too few: a wish less, -2",
+            "Abdominals: 1 direct set too few: a wish less, -1",
+            "The sets are shared out less evenly (gluteus maximus, abdominals and hamstrings): -12",
+            "For no floor plus sore knees, the modifications fit the moment less well: -11",
+            "No more strain on hip twice running (2B to 3A): +6",
+            "Hip hinge is below the client's level: -6",
+            "Changing over takes 3 s less: +3",
+            "Light work comes before heavier work less often: +2");
+  }
+
+  private static List<String> swapped(Plan plan, String at, String exercise) {
+    Replacements replacements = new Replacements(Plans.CATALOGUE, "test");
+    Replacement chosen =
+        replacements.of(plan, At.parse(at).orElseThrow()).stream()
+            .filter(it -> it.exercise().id().equals(exercise))
+            .findFirst()
+            .orElseThrow();
+    return DifferenceWords.of(plan, replacements.plan(plan, chosen), Plans.CATALOGUE);
+  }
+
+  private static Map<String, Integer> sums(List<Difference> differences) {
+    Map<String, Integer> sums = new TreeMap<>(Map.of("hard", 0, "medium", 0, "soft", 0));
+    differences.forEach(
+        difference -> sums.merge(difference.level(), difference.points(), Integer::sum));
+    return sums;
+  }
+
+  private static Map<String, Integer> difference(Plan from, Plan to) {
+    PlanScore before = from.score();
+    PlanScore after = to.score();
+    Map<String, Integer> levels = new TreeMap<>();
+    levels.put("hard", after.hard() - before.hard());
+    levels.put("medium", after.medium() - before.medium());
+    levels.put("soft", after.soft() - before.soft());
+    return levels;
+  }
+}

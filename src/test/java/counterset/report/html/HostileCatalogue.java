@@ -1,0 +1,101 @@
+package counterset.report.html;
+
+import counterset.model.Catalogue;
+import counterset.model.Equipment;
+import counterset.model.Exercise;
+import counterset.model.Limitation;
+import counterset.model.Muscle;
+import java.util.List;
+
+/** A catalogue whose every text tries to be more than text in a page. */
+final class HostileCatalogue {
+
+  /** Ends elements, opens others, breaks out of attributes, fills templates again. */
+  static final String TEXT =
+      "</script></style></title><script>window.taken=1</script>"
+          + "<img src=x onerror=\"window.taken=2\">'\"`&amp;{{title}}{{{title}}}<!--\u2028\u2029";
+
+  private HostileCatalogue() {}
+
+  /** The same catalogue with the text behind each text of its own. */
+  static Catalogue of(Catalogue plain) {
+    return Catalogue.of(
+        plain.muscles().values().stream().map(HostileCatalogue::muscle).toList(),
+        plain.equipment().values().stream().map(HostileCatalogue::equipment).toList(),
+        plain.limitations().values().stream().map(HostileCatalogue::limitation).toList(),
+        plain.exercises().values().stream().map(HostileCatalogue::exercise).toList());
+  }
+
+  private static String bad(String text) {
+    return text + TEXT;
+  }
+
+  private static List<String> bad(List<String> texts) {
+    return texts.stream().map(HostileCatalogue::bad).toList();
+  }
+
+  private static Muscle muscle(Muscle it) {
+    return new Muscle(
+        it.id(),
+        bad(it.name()),
+        it.region(),
+        it.aspect(),
+        it.opposes(),
+        it.defaultTarget(),
+        bad(it.names()));
+  }
+
+  private static Equipment equipment(Equipment it) {
+    return new Equipment(
+        it.id(),
+        bad(it.name()),
+        it.kind(),
+        it.putOnSeconds(),
+        it.takeOffSeconds(),
+        it.support(),
+        it.comfortIn(),
+        bad(it.names()));
+  }
+
+  private static Limitation limitation(Limitation it) {
+    return new Limitation(
+        it.id(),
+        bad(it.name()),
+        bad(it.names()),
+        it.maxDemand(),
+        it.avoidTraits(),
+        it.avoidPositions(),
+        bad(it.caution()),
+        bad(it.source()),
+        it.rules());
+  }
+
+  private static Exercise exercise(Exercise it) {
+    return new Exercise(
+        it.id(),
+        bad(it.name()),
+        bad(it.names()),
+        it.part(),
+        bad(it.pattern()),
+        bad(it.family()),
+        it.variantOf(),
+        it.multiJoint(),
+        it.intensity(),
+        it.level(),
+        it.primary(),
+        it.secondary(),
+        it.sides(),
+        it.position(),
+        it.needs(),
+        it.allowsWorn(),
+        it.demand(),
+        bad(it.demandSource()),
+        it.traits(),
+        it.met(),
+        it.seconds(),
+        bad(it.setup()),
+        bad(it.cues()),
+        bad(it.faults()),
+        it.figure());
+  }
+}

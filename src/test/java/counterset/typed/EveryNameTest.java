@@ -1,0 +1,90 @@
+package counterset.typed;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import counterset.model.Exercise;
+import counterset.model.Part;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Every name of the catalogue stands for its exercise, however it is written. */
+class EveryNameTest {
+
+  private static String read(String name) {
+    return Texts.session(name + ", left");
+  }
+
+  private static List<String> wrong(java.util.function.UnaryOperator<String> writing) {
+    List<String> wrong = new ArrayList<>();
+    for (Exercise exercise : Texts.CATALOGUE.exercises(Part.MAIN)) {
+      String read = read(writing.apply(exercise.name()));
+      if (!read.equals(exercise.id())) {
+        wrong.add(exercise.name() + ": " + read);
+      }
+    }
+    return wrong;
+  }
+
+  @Test
+  void names() {
+    assertThat(wrong(name -> name)).isEmpty();
+  }
+
+  @Test
+  void inCapitalsAndWithoutHyphens() {
+    assertThat(wrong(name -> name.toUpperCase(Locale.ROOT).replace('-', ' '))).isEmpty();
+  }
+
+  @Test
+  void inThePlural() {
+    assertThat(wrong(name -> name.endsWith("s") || name.endsWith("y") ? name : name + "s"))
+        .isEmpty();
+  }
+
+  @Test
+  void ids() {
+    List<String> wrong =
+        Texts.CATALOGUE.exercises(Part.MAIN).stream()
+            .map(Exercise::id)
+            .filter(id -> !read(id).equals(id))
+            .toList();
+    assertThat(wrong).isEmpty();
+  }
+
+  /** A name that several share stands for the plainest of them, or has to be asked for. */
+  @Test
+  void otherNames() {
+    Map<String, List<Exercise>> byName =
+        Texts.CATALOGUE.exercises(Part.MAIN).stream()
+            .flatMap(it -> it.names().stream().map(name -> Map.entry(name, it)))
+            .collect(
+                Collectors.groupingBy(
+                    Map.Entry::getKey,
+                    Collectors.mapping(Map.Entry::getValue, Collectors.toList())));
+    byName.forEach(
+        (name, exercises) -> {
+          if (exercises.size() == 1) {
+            assertThat(read(name)).as(name).isEqualTo(exercises.get(0).id());
+          }
+        });
+  }
+
+  @Test
+  void movesOfTheWarmUpAndCoolDown() {
+    for (Part part : List.of(Part.WARM_UP, Part.COOL_DOWN)) {
+      for (Exercise move : Texts.CATALOGUE.exercises(part)) {
+        TypedReading reading = Texts.read("squat\n\n" + part.id() + ":\n" + move.name() + "\n");
+        assertThat(reading.faults()).as(move.name()).isEmpty();
+        var session = reading.session().orElseThrow().session();
+        assertThat(Stream.concat(session.warmUp().stream(), session.coolDown().stream()))
+            .as(move.name())
+            .containsExactly(move);
+      }
+    }
+  }
+}
