@@ -31,7 +31,8 @@ final class ChangedPlaces {
     return Collections.unmodifiableList(changed);
   }
 
-  private static List<At> between(Superset before, Superset after, int perSuperset) {
+  /** Likewise of one superset. */
+  static List<At> between(Superset before, Superset after, int perSuperset) {
     boolean bothSides =
         perSuperset == 2
             && !before.exercises().equals(after.exercises())

@@ -3,6 +3,7 @@ package counterset.solve;
 import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -18,8 +19,11 @@ import java.util.OptionalInt;
  */
 public final class Improver {
 
-  /** Up to so many changes are tried one after another; beyond, walks look further. */
-  static final int ONE_BY_ONE = 3;
+  /**
+   * Up to so many changes are tried one after another as well; measured, neither that nor walks
+   * find the best alone.
+   */
+  static final int ONE_BY_ONE = 4;
 
   private final Catalogue catalogue;
   private final String version;
@@ -49,17 +53,19 @@ public final class Improver {
           "The changes (" + changes.getAsInt() + ") must be 0 or more.");
     }
     Rework rework = new Rework(new GivenSession(start, catalogue, version), List.of(), limit, halt);
+    List<Reworked> found = new ArrayList<>();
+    int near = Math.min(changes.orElse(ONE_BY_ONE), ONE_BY_ONE);
+    found.addAll(rework.near(near));
+    if (changes.isEmpty()) {
+      found.add(rework.free(near));
+    } else if (changes.getAsInt() > 1) {
+      found.add(rework.within(changes.getAsInt(), near));
+    }
     Reworked best = rework.unchanged();
-    int few = Math.min(changes.orElse(1), ONE_BY_ONE);
-    for (Reworked found : rework.near(few)) {
-      best = found.beats(best) ? found : best;
+    for (Reworked other : found) {
+      best = other.beats(best) ? other : best;
     }
-    if (changes.isEmpty() || changes.getAsInt() > ONE_BY_ONE) {
-      Reworked found =
-          changes.isEmpty() ? rework.free() : rework.within(changes.getAsInt(), ONE_BY_ONE);
-      best = found.beats(best) ? found : best;
-    }
-    return rework.plan(best);
+    return rework.plan(best, limit);
   }
 
   /** The places that count as a change from one plan to another, in order. */

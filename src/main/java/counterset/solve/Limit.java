@@ -15,6 +15,13 @@ public record Limit(Effort effort, OptionalInt seconds) {
     return new Limit(effort, OptionalInt.empty());
   }
 
+  /** The limit of each of several searches, where a time limit is shared out among them. */
+  Limit part(int parts) {
+    return seconds.isPresent()
+        ? new Limit(effort, OptionalInt.of(Math.max(1, seconds.getAsInt() / parts)))
+        : this;
+  }
+
   TerminationConfig termination() {
     return seconds.isPresent()
         ? new TerminationConfig().withSecondsSpentLimit((long) seconds.getAsInt())

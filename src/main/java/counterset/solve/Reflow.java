@@ -21,6 +21,9 @@ public final class Reflow {
   /** Up to so many changes are tried one after another; beyond, only to mend rules and wishes. */
   private static final int ONE_BY_ONE = 4;
 
+  /** With a time limit, the parts that it is shared out in. */
+  private static final int SEARCHES = 4;
+
   private final Catalogue catalogue;
   private final String version;
   private final Halt halt = new Halt();
@@ -43,10 +46,15 @@ public final class Reflow {
    * @throws IllegalArgumentException if nothing stands at one of them
    */
   public Plan reflow(Plan swapped, List<At> chosen, Limit limit) {
-    Rework rework = new Rework(new GivenSession(swapped, catalogue, version), chosen, limit, halt);
+    Rework rework =
+        new Rework(
+            new GivenSession(swapped, catalogue, version), chosen, limit.part(SEARCHES), halt);
     List<Reworked> found = new ArrayList<>(List.of(rework.unchanged()));
     found.addAll(rework.near(ONE_BY_ONE));
-    Reworked free = rework.free();
+    for (int changes = 3; changes <= ONE_BY_ONE && !halt.isStopped(); changes++) {
+      found.add(rework.within(changes, ONE_BY_ONE));
+    }
+    Reworked free = rework.free(ONE_BY_ONE);
     if (found.stream().noneMatch(other -> mendsAsMuch(other.worth(), free.worth()))) {
       found.add(furtherAway(rework, free));
     }
@@ -57,7 +65,7 @@ public final class Reflow {
         best = other;
       }
     }
-    return rework.plan(best);
+    return rework.plan(best, limit);
   }
 
   /** The fewest changes that mend as much as any number does, found by halving what is open. */

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -32,6 +33,7 @@ final class Rework {
   private final SessionSolution start;
   private final Candidate[] home;
   private final Candidate[] kept;
+  private final Map<Integer, List<Near>> searched = new HashMap<>();
   private long tries;
 
   /**
@@ -72,11 +74,6 @@ final class Rework {
     return given.unchanged();
   }
 
-  /** How many changes were tried so far. */
-  long tries() {
-    return tries;
-  }
-
   /**
    * The best found for each number of changes up to so many, by small changes one after another.
    *
@@ -91,21 +88,33 @@ final class Rework {
   }
 
   private List<Near> search(int most) {
+    return searched.computeIfAbsent(most, this::searchAnew);
+  }
+
+  private List<Near> searchAnew(int most) {
     NearSessions sessions = new NearSessions(start, kept, most, limit.effort().width());
     List<Near> found = sessions.best(halt::isStopped);
     tries += sessions.tries();
     return found;
   }
 
-  /** The best found with at most so many changes, by walks from the best that are near. */
+  /**
+   * The best found with at most so many changes, by walks.
+   *
+   * @param near the walks begin with the best that is so near
+   */
   Reworked within(int most, int near) {
-    Near from = best(search(Math.min(most, near)));
+    Near from = best(search(near).stream().filter(found -> found.changes() <= most).toList());
     return walk(from.places(), from.standIns(), new FewChanges(home, perSuperset(), most));
   }
 
-  /** The best found with any number of changes, by walks from the given session. */
-  Reworked free() {
-    Near from = best(search(1));
+  /**
+   * The best found with any number of changes, by walks.
+   *
+   * @param near the walks begin with the best that is so near
+   */
+  Reworked free(int near) {
+    Near from = best(search(near));
     Candidate[] places = from.places().clone();
     for (int place = 0; place < places.length; place++) {
       places[place] = kept[place] == null || isFixed(place) ? places[place] : kept[place];
@@ -165,8 +174,17 @@ final class Rework {
     return solution.getStandIns().stream().map(StandIn::getCandidate).toArray(Candidate[]::new);
   }
 
-  /** The plan of what was found. */
-  Plan plan(Reworked found) {
-    return given.plan(found, limit, halt.isStopped() ? 0 : tries, !halt.isStopped());
+  /** Whether the number of tries is the same whenever this is asked for. */
+  private boolean isCounted() {
+    return limit.seconds().isEmpty() && !halt.isStopped();
+  }
+
+  /**
+   * The plan of what was found.
+   *
+   * @param asked the limit of all searches together
+   */
+  Plan plan(Reworked found, Limit asked) {
+    return given.plan(found, asked, isCounted() ? tries : 0, !halt.isStopped());
   }
 }

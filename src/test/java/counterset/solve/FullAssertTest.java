@@ -1,6 +1,5 @@
 package counterset.solve;
 
-import static counterset.fixture.ExerciseBuilder.exercise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
@@ -10,27 +9,25 @@ import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import counterset.fixture.Problems;
 import counterset.fixture.SessionBuilder;
+import counterset.fixture.SmallTrade;
 import counterset.fixture.Trade;
 import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
-import counterset.model.Joint;
 import counterset.model.Keep;
 import counterset.model.Pairing;
-import counterset.model.Position;
 import counterset.model.Problem;
 import counterset.model.Region;
-import counterset.model.Sides;
 import counterset.model.Superset;
 import counterset.model.Target;
 import counterset.planning.Candidate;
+import counterset.planning.FewChanges;
 import counterset.planning.Place;
 import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
 import counterset.planning.constraints.SessionConstraintProvider;
 import counterset.planning.scoring.SearchScoreCalculator;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -44,28 +41,27 @@ import org.junit.jupiter.api.Test;
 class FullAssertTest {
 
   private static final int WALKS = 6;
-  private static final String[] MUSCLES = {
-    "quadriceps", "hamstrings", "gluteus-maximus", "chest", "upper-back"
-  };
 
   private static SessionSolution solve(SessionFacts facts, Problem problem) {
+    return climb(SessionSolutions.empty(facts, Scoring.weights(problem)));
+  }
+
+  private static SessionSolution climb(SessionSolution from) {
     SolverConfig config =
-        SearchConfig.of(problem.seed(), EnvironmentMode.FULL_ASSERT)
+        SearchConfig.of(from.getFacts().problem().seed(), EnvironmentMode.FULL_ASSERT)
             .withTerminationConfig(SearchConfig.walks(WALKS));
     config
         .getScoreDirectorFactoryConfig()
         .withAssertionScoreDirectorFactory(
             new ScoreDirectorFactoryConfig()
                 .withConstraintProviderClass(SessionConstraintProvider.class));
-    return SolverFactory.<SessionSolution>create(config)
-        .buildSolver()
-        .solve(SessionSolutions.empty(facts, Scoring.weights(problem)));
+    return SolverFactory.<SessionSolution>create(config).buildSolver().solve(from);
   }
 
   /** Solves with a part of the small trade; as many exercises as asked, of all sorts. */
   private static SessionSolution solve(
       int exercises, int supersets, UnaryOperator<Problems> asked) {
-    List<Exercise> all = exercises(exercises);
+    List<Exercise> all = SmallTrade.exercises(exercises);
     Catalogue catalogue = Trade.of(all);
     Problems plain =
         Problems.of(catalogue, Region.LOWER)
@@ -79,30 +75,6 @@ class FullAssertTest {
                 Problems.two(Trade.MAT));
     Problem problem = asked.apply(plain).problem();
     return solve(new SessionFacts(problem, catalogue, all, supersets), problem);
-  }
-
-  private static List<Exercise> exercises(int count) {
-    List<Exercise> all = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      var builder =
-          exercise("e" + i)
-              .withFamily("family-" + i / 2)
-              .withPrimary(MUSCLES[i % MUSCLES.length])
-              .withSecondary("calves")
-              .withIntensity(1 + i % 3)
-              .withLevel(1 + i % 3)
-              .withPosition(Position.values()[i * 5 % Position.values().length])
-              .withDemand(Joint.values()[i % 3], i % 4)
-              .withSides(i % 4 == 1 ? Sides.UNILATERAL : Sides.BILATERAL);
-      switch (i % 5) {
-        case 0 -> builder.withNeed(Trade.DUMBBELL, 1 + i % 2);
-        case 2 -> builder.withNeed(Trade.ANKLE_WEIGHTS, 1);
-        case 3 -> builder.withAllowsWorn(Trade.ANKLE_WEIGHTS);
-        default -> builder.withNeed(Trade.WALL, 1);
-      }
-      all.add(i % 7 == 6 ? builder.withVariantOf("e" + (i - 1)).build() : builder.build());
-    }
-    return all;
   }
 
   private static void assertWhole(SessionSolution solution) {
@@ -215,6 +187,22 @@ class FullAssertTest {
     SessionSolution solution = solve(3, 4, UnaryOperator.identity());
     assertThat(solution.getScore().hardScore()).isZero();
     assertThat(solution.getScore().mediumScore()).isNegative();
+  }
+
+  @Test
+  void insideAFence() {
+    SessionSolution given = solve(20, 4, p -> p.tracks(Set.of("sore-knees")));
+    Candidate[] home =
+        given.getPlaces().stream().map(Place::getCandidate).toArray(Candidate[]::new);
+    HardMediumSoftScore atHome = given.getScore();
+    given.getPlaces().get(0).setCandidate(given.getFacts().candidates().get(0));
+    given.getPlaces().get(1).setCandidate(null);
+    given.setFence(new FewChanges(home, 2, 3));
+    SessionSolution found = climb(given);
+    Candidate[] places =
+        found.getPlaces().stream().map(Place::getCandidate).toArray(Candidate[]::new);
+    assertThat(FewChanges.count(home, places, 2)).isLessThanOrEqualTo(3);
+    assertThat(found.getScore()).as("as good as home").isGreaterThanOrEqualTo(atHome);
   }
 
   @Test
