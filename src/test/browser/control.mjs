@@ -34,6 +34,16 @@ await withBrowser(async (browser) => {
     await page.click("#back");
     const now = await shown(page);
     assert.equal(now.kind + now.place, all[i].word + all[i].place);
+    // What comes next names each exercise once, both sides together, with its modifications.
+    const coming = await page.locator("#next > li").allInnerTexts();
+    assert.equal(coming.length, new Set(all[i].next.map((it) => it.id)).size);
+    for (const move of all[i].next) {
+      const line = coming.find((it) => it.includes(move.name));
+      assert.ok(line && line.includes(move.side), `${all[i].start} s: ${title(move)} comes next`);
+      for (const other of move.instead) {
+        assert.ok(line.includes(other.name), `${move.name}: ${other.name} beside it`);
+      }
+    }
   }
   await page.click("#forward");
   await page.clock.runFor(7000);

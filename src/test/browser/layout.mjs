@@ -44,6 +44,14 @@ async function clock(page, fits, width, height) {
       const bottom = await page.evaluate(() => document.getElementById("clock").scrollHeight);
       assert.ok(box.y + box.height <= Math.max(height, bottom), `${where}, ${id} can be reached`);
     }
+    // A modification that is out of sight protects nobody; only names beyond all measure may scroll.
+    if (!interval.say.includes("window.taken")) {
+      const [high, room] = await page.evaluate(() => {
+        const coming = document.getElementById("coming");
+        return [coming.scrollHeight, coming.clientHeight];
+      });
+      assert.ok(high <= room + 1, `${where} at ${width} px, what comes next: ${high} > ${room}`);
+    }
     await page.keyboard.press("ArrowRight");
   }
   await page.click(".settings summary");

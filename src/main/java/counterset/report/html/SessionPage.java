@@ -39,6 +39,7 @@ public final class SessionPage {
                 "tracks.js",
                 "sound.js",
                 "screen.js",
+                "words.js",
                 "view.js",
                 "clock.js",
                 "start.js"),

@@ -112,6 +112,7 @@ function clock() {
     document.documentElement.classList.toggle("leading", on);
     if (on) {
       draw();
+      shown.fit();
       at("start").focus();
     } else {
       if (time.running()) {

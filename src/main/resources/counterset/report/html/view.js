@@ -28,28 +28,31 @@ function view(data, tracks) {
     return made;
   }
 
-  const title = (move) => move.name + (move.side ? ", " + move.side : "");
+  // For the chosen tracks, a line each; of several moves, which are the sides of one.
+  function modifications(moves) {
+    return data.tracks.flatMap((name, track) => {
+      const others = moves.flatMap((it) => it.instead).filter((it) => it.track === track);
+      if (!others.length || !tracks.chosen(track)) {
+        return [];
+      }
+      const line = element("li", "", "modification");
+      line.append(element("strong", name + ": "), titleOf(others));
+      return [line];
+    });
+  }
 
-  const modifications = (move) =>
-    move.instead
-      .filter((other) => tracks.chosen(other.track))
-      .map((other) => {
-        const line = element("li", "", "modification");
-        line.append(element("strong", data.tracks[other.track] + ": "), title(other));
-        return line;
-      });
-
-  function next(move) {
+  function next(moves) {
+    const [move] = moves;
     const line = document.createElement("li");
     const picture = pictures.still.get(move.id);
     if (picture) {
       line.append(picture.cloneNode(true));
     }
-    line.append(element("strong", (move.place ? move.place + " " : "") + title(move)));
+    line.append(element("strong", (move.place ? move.place + " " : "") + titleOf(moves)));
     if (move.with) {
       line.append(element("span", move.with, "with"));
     }
-    const instead = modifications(move);
+    const instead = modifications(moves);
     if (instead.length) {
       const list = element("ul", "", "instead");
       list.append(...instead);
@@ -66,23 +69,40 @@ function view(data, tracks) {
     clock.classList.toggle("pictured", Boolean(shown));
   }
 
+  // On a small screen ornaments go first, then size, until all of what comes next is in sight.
+  function fit() {
+    const STEPS = ["tight-1", "tight-2", "tight-3"];
+    const coming = at("coming");
+    clock.classList.remove(...STEPS);
+    for (const step of STEPS) {
+      if (coming.scrollHeight <= coming.clientHeight) {
+        break;
+      }
+      clock.classList.add(step);
+    }
+  }
+  window.addEventListener("resize", fit);
+
   return {
+    fit,
+
     // An interval has begun; none at the end.
     interval(interval) {
       clock.dataset.kind = interval ? interval.kind : "end";
       const move = interval && interval.now;
       text("kind", interval ? interval.word : "End");
       text("place", interval ? interval.place : "");
-      text("name", interval ? (move ? title(move) : "") : "That is the session. Well done.");
+      text("name", interval ? (move ? titleOf([move]) : "") : "That is the session. Well done.");
       text("with", move ? move.with : "");
       text("cue", (interval && interval.cue) || "");
-      at("instead").replaceChildren(...(move ? modifications(move) : []));
+      at("instead").replaceChildren(...(move ? modifications([move]) : []));
       picture(move);
       text("then", interval ? interval.then : "");
-      at("next").replaceChildren(...(interval ? interval.next.map(next) : []));
+      at("next").replaceChildren(...(interval ? grouped(interval.next).map(next) : []));
       at("coming").hidden = !interval || !interval.next.length;
-      text("coming-word", interval && interval.next.length ? "Next" : "");
+      text("coming-word", interval && interval.then ? "next" : "Next");
       text("tasks", interval ? interval.tasks : "");
+      fit();
     },
 
     // The seconds left of an interval, and how far the session is.
@@ -114,10 +134,10 @@ function view(data, tracks) {
       const move = interval.now;
       const length = interval.end - interval.start + " seconds.";
       const what = [interval.word, interval.place].filter(Boolean).join(" ");
-      const instead = move ? [...modifications(move)].map((line) => line.textContent + ".") : [];
-      const then = interval.next.map(title).join(", then ");
+      const instead = move ? [...modifications([move])].map((line) => line.textContent + ".") : [];
+      const then = grouped(interval.next).map(titleOf).join(", then ");
       return [
-        what + ": " + (move ? title(move) + ", " : "") + length,
+        what + ": " + (move ? titleOf([move]) + ", " : "") + length,
         ...instead,
         interval.tasks,
         then ? "Next: " + then + "." : "",
