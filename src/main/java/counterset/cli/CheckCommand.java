@@ -133,16 +133,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private void checkOptions() {
     List<String> faults = new ArrayList<>();
-    for (String name : files) {
-      if (!PlanFormats.knows(name)) {
-        faults.add(
-            "--write ("
-                + name
-                + ") has no ending that is known. Maybe one of "
-                + PlanFormats.endings()
-                + ".");
-      }
-    }
+    PlanFormats.check(files, faults);
     if (!improve && !files.isEmpty()) {
       faults.add("--write needs --improve: only a better session is written.");
     }

@@ -71,7 +71,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   private int plan() {
     Catalogue catalogue = catalogues.load(shell);
-    SwapSource source = SwapSource.read(shell, file, catalogue);
+    PlanSource source = PlanSource.read(shell, file, catalogue);
     source.tell(shell, file);
     PlanAccount account =
         Progress.during(

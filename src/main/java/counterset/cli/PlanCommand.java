@@ -117,16 +117,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private void checkOptions() {
     List<String> faults = new ArrayList<>(past.faults());
-    for (String file : files) {
-      if (!PlanFormats.knows(file)) {
-        faults.add(
-            "--write ("
-                + file
-                + ") has no ending that is known. Maybe one of "
-                + PlanFormats.endings()
-                + ".");
-      }
-    }
+    PlanFormats.check(files, faults);
     search.check(faults);
     start.check(faults);
     if (bound && track != null) {

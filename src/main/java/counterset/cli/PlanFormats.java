@@ -10,6 +10,7 @@ import counterset.report.text.RunSheet;
 import counterset.report.vtt.Captions;
 import counterset.report.vtt.Chapters;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -45,6 +46,16 @@ final class PlanFormats {
   /** The known endings, for messages. */
   static String endings() {
     return String.join(", ", BY_ENDING.keySet());
+  }
+
+  /** Adds what is wrong with names given to {@code --write}. */
+  static void check(List<String> files, List<String> faults) {
+    for (String file : files) {
+      if (!knows(file)) {
+        faults.add(
+            "--write (" + file + ") has no ending that is known. Maybe one of " + endings() + ".");
+      }
+    }
   }
 
   /** Whether a program reads the file again, as {@code check} does. */

@@ -99,7 +99,7 @@ final class SwapCommand implements Callable<Integer> {
   public Integer call() {
     checkOptions();
     catalogue = catalogues.load(shell);
-    SwapSource source = SwapSource.read(shell, file, catalogue);
+    PlanSource source = PlanSource.read(shell, file, catalogue);
     At at = Places.filled(place, source.plan());
     Plan from = source.released(at, release);
     source.tell(shell, file);
@@ -109,16 +109,7 @@ final class SwapCommand implements Callable<Integer> {
 
   private void checkOptions() {
     List<String> faults = new ArrayList<>();
-    for (String name : files) {
-      if (!PlanFormats.knows(name)) {
-        faults.add(
-            "--write ("
-                + name
-                + ") has no ending that is known. Maybe one of "
-                + PlanFormats.endings()
-                + ".");
-      }
-    }
+    PlanFormats.check(files, faults);
     if (take == null && !files.isEmpty()) {
       faults.add("--write needs --take: only a plan with a replacement is written.");
     }

@@ -22,7 +22,7 @@ public final class Accounts {
   private static final Comparator<Line> LARGEST_FIRST =
       Comparator.comparing((Line line) -> ScoreWords.constraint(line.constraint()).level())
           .thenComparing(line -> -Math.abs(line.points()))
-          .thenComparing(line -> line.places().toString())
+          .thenComparing(Line::places, Accounts::compare)
           .thenComparing(Line::constraint);
 
   private final Plan plan;
@@ -102,6 +102,17 @@ public final class Accounts {
     int last = match.places().stream().mapToInt(At::superset).max().orElseThrow();
     boolean known = plan.session().supersets().stream().anyMatch(s -> s.number() == first);
     return known && last <= first + 1 ? Optional.of(first) : Optional.empty();
+  }
+
+  /** In the order of the session; what is about all of it comes first. */
+  private static int compare(List<At> one, List<At> other) {
+    for (int i = 0; i < Math.min(one.size(), other.size()); i++) {
+      int order = one.get(i).compareTo(other.get(i));
+      if (order != 0) {
+        return order;
+      }
+    }
+    return Integer.compare(one.size(), other.size());
   }
 
   private static String title(Superset superset) {

@@ -14,4 +14,12 @@ public record Announcement(Interval interval, List<String> sentences) {
   public String text() {
     return String.join(" ", sentences);
   }
+
+  /**
+   * The same without the countdown, for whatever counts the last five seconds when they come and
+   * not when the interval begins.
+   */
+  public List<String> withoutCountdown() {
+    return sentences.stream().filter(sentence -> !sentence.equals(RestWords.COUNTDOWN)).toList();
+  }
 }

@@ -30,14 +30,14 @@ public final class PointWords {
     if (FaultWords.isFault(match)) {
       return FaultWords.of(match, plan, catalogue);
     }
-    Part part = new Part(match, plan, true, true, match.amount(), match.points());
+    Part part = part(match);
     int amount = match.amount();
     return switch (ScoreWords.constraint(match.constraint())) {
       case EQUIPMENT_CHANGE -> English.count(amount, "item") + " to take up or put away";
       case CHANGEOVER_SECONDS -> "changing over takes " + amount + " s";
       case FLOOR_TRIP -> "once more down to the floor, or up from it";
       case OPPOSING_PAIR -> pairing(match);
-      case UNEVEN_VOLUME -> uneven(match);
+      case UNEVEN_VOLUME -> uneven(part);
       case MAIN_LIFT_MISSING -> "there is no " + LiftWords.of(match) + " of moderate intensity";
       case LIGHT_BEFORE_HEAVY ->
           names.exercise(part) + " comes before " + names.other(part) + ", which is heavier work";
@@ -66,14 +66,14 @@ public final class PointWords {
         : "the pair trains " + heading.replaceFirst("^(opposites|the same muscle twice): ", "");
   }
 
-  private String uneven(Match match) {
+  private String uneven(Part part) {
     String sets =
         plan.coverage().stream()
-            .filter(target -> target.muscle().equals(match.subject().orElse("")))
+            .filter(target -> target.muscle().equals(part.match().subject().orElse("")))
             .findFirst()
             .map(PointWords::sets)
             .orElse("its sets");
-    return English.lower(names.subject(part(match))) + ": " + sets + ", away from an even share";
+    return English.lower(names.subject(part)) + ": " + sets + ", away from an even share";
   }
 
   private Part part(Match match) {

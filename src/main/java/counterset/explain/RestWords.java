@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /** What is said in a rest, and in the seconds between the exercises of a superset. */
 final class RestWords {
 
-  private static final String COUNTDOWN = "Last five seconds: five, four, three, two, one.";
+  static final String COUNTDOWN = "Last five seconds: five, four, three, two, one.";
 
   private final Plan plan;
   private final NextWords next;

@@ -1,8 +1,6 @@
 package counterset.figure;
 
 import counterset.model.Figure.Where;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -28,12 +26,5 @@ final class Anchors {
       }
     }
     return Optional.empty();
-  }
-
-  /** All names, for messages. */
-  static List<String> allNames() {
-    return Arrays.stream(Where.values())
-        .flatMap(where -> HEIGHTS.keySet().stream().sorted().map(high -> where.id() + "-" + high))
-        .toList();
   }
 }

@@ -52,11 +52,6 @@ enum Spot {
     return Optional.ofNullable(BY_NAME.get(name));
   }
 
-  /** All names, for messages. */
-  static List<String> allNames() {
-    return List.copyOf(BY_NAME.keySet());
-  }
-
   private static Map<String, List<Spot>> names() {
     Map<String, List<Spot>> names = new LinkedHashMap<>();
     for (Spot spot : values()) {

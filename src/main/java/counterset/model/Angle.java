@@ -56,8 +56,6 @@ public enum Angle {
     LEFT_ARM
   }
 
-  private static final String RIGHT = "RIGHT_";
-
   private final double least;
   private final double most;
   private final Part part;
@@ -100,11 +98,6 @@ public enum Angle {
   /** The degrees of a pose that does not name it: an arm is raised to the front. */
   public double usual() {
     return this == RIGHT_SHOULDER_PLANE || this == LEFT_SHOULDER_PLANE ? 90 : 0;
-  }
-
-  /** Whether it belongs to the right side of the body. */
-  public boolean isRight() {
-    return name().startsWith(RIGHT);
   }
 
   private static String camelCase(String name) {

@@ -54,6 +54,30 @@ class AccountsTest {
     }
   }
 
+  /** Among equal points the order is that of the session, 9A before 10A. */
+  @Test
+  void linesOfEqualPointsFollowTheSession() {
+    int compared = 0;
+    for (long seed = 1; seed <= 300; seed++) {
+      for (Section section : Accounts.of(RandomPlans.of(seed), Plans.CATALOGUE).sections()) {
+        for (int i = 1; i < section.lines().size(); i++) {
+          Line one = section.lines().get(i - 1);
+          Line other = section.lines().get(i);
+          if (one.level().equals(other.level())
+              && Math.abs(one.points()) == Math.abs(other.points())
+              && !one.places().isEmpty()
+              && !other.places().isEmpty()) {
+            assertThat(one.places().get(0))
+                .as("seed " + seed)
+                .isLessThanOrEqualTo(other.places().get(0));
+            compared++;
+          }
+        }
+      }
+    }
+    assertThat(compared).isGreaterThan(100);
+  }
+
   @Test
   void aPairingIsToldInAWordOfItsOwn() {
     Section first = Accounts.of(Plans.legs(), Plans.CATALOGUE).sections().get(0);

@@ -25,8 +25,6 @@ import java.util.stream.Stream;
 /** What the clock of a page runs by, as JSON. */
 final class ClockData {
 
-  private static final String COUNTDOWN = "Last five seconds";
-
   private final Plan plan;
   private final Catalogue catalogue;
   private final Course course;
@@ -77,11 +75,7 @@ final class ClockData {
     next(interval).forEach(it -> next.add(move(it)));
     node.put("then", then(interval));
     node.put("tasks", tasks(interval));
-    node.put(
-        "say",
-        String.join(
-            " ",
-            announcement.sentences().stream().filter(it -> !it.startsWith(COUNTDOWN)).toList()));
+    node.put("say", String.join(" ", announcement.withoutCountdown()));
     return node;
   }
 

@@ -1,12 +1,9 @@
 package counterset.report.json;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import counterset.explain.Account;
 import counterset.explain.ConstraintWords;
-import counterset.explain.Difference;
 import counterset.json.Json;
-import counterset.model.At;
 import counterset.model.PlanScore;
 import counterset.report.PlanAccount;
 import java.util.List;
@@ -46,7 +43,7 @@ public final class AccountJson {
     ObjectNode json = Json.object().put("explanation", 1);
     json.put("title", all.plan().problem().title());
     PlanScore score = all.plan().score();
-    json.set("score", points(score, 0, 0, 0));
+    json.set("score", DifferenceJson.points(score, 0, 0, 0));
     all.plan().bound().ifPresent(bound -> json.set("bound", ScoreJson.bound(bound, score)));
     json.put("limit", all.limit());
     json.set("sections", Nodes.objects(all.account().sections(), AccountJson::section));
@@ -67,7 +64,7 @@ public final class AccountJson {
     json.put("constraint", line.constraint())
         .put("level", line.level())
         .put("points", line.points());
-    json.set("places", places(line.places()));
+    json.set("places", DifferenceJson.places(line.places()));
     json.put("sentence", line.sentence());
   }
 
@@ -82,16 +79,8 @@ public final class AccountJson {
     PlanScore now = all.plan().score();
     json.put("exercise", other.exercise().id()).put("name", other.exercise().name());
     other.partner().ifPresent(partner -> json.put("partner", partner.id()));
-    json.set("change", points(other.score(), now.hard(), now.medium(), now.soft()));
-    json.set("differences", Nodes.objects(other.differences(), AccountJson::difference));
-  }
-
-  private static void difference(Difference difference, ObjectNode json) {
-    json.put("constraint", difference.constraint())
-        .put("level", difference.level())
-        .put("points", difference.points());
-    json.set("places", places(difference.places()));
-    json.put("sentence", difference.sentence());
+    json.set("change", DifferenceJson.points(other.score(), now.hard(), now.medium(), now.soft()));
+    json.set("differences", Nodes.objects(other.differences(), DifferenceJson::write));
   }
 
   private static void kept(PlanAccount.Kept kept, ObjectNode json) {
@@ -100,16 +89,5 @@ public final class AccountJson {
         .put("source", kept.source())
         .put("exercises", kept.number());
     json.set("first", Nodes.texts(kept.first()));
-  }
-
-  private static ArrayNode places(List<At> places) {
-    return Nodes.texts(places.stream().map(At::toString).toList());
-  }
-
-  private static ObjectNode points(PlanScore score, int hard, int medium, int soft) {
-    return Json.object()
-        .put("hard", score.hard() - hard)
-        .put("medium", score.medium() - medium)
-        .put("soft", score.soft() - soft);
   }
 }

@@ -2,10 +2,8 @@ package counterset.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import counterset.explain.Difference;
 import counterset.json.Json;
 import counterset.json.Violation;
-import counterset.model.At;
 import counterset.model.Plan;
 import counterset.report.BetterPlan;
 import counterset.typed.Taken;
@@ -76,20 +74,12 @@ public final class CheckJson {
       return this;
     }
     ObjectNode node = json.putObject("bestChange");
-    node.set("places", Nodes.texts(best.get().changed().stream().map(At::toString).toList()));
+    node.set("places", DifferenceJson.places(best.get().changed()));
     node.set("changes", Nodes.texts(best.get().changes()));
     node.put("worth", best.get().worth());
-    node.set("differences", Nodes.objects(best.get().differences(), CheckJson::difference));
+    node.set("differences", Nodes.objects(best.get().differences(), DifferenceJson::write));
     node.set("score", ScoreJson.write(best.get().to().score()));
     return this;
-  }
-
-  private static void difference(Difference difference, ObjectNode node) {
-    node.put("constraint", difference.constraint())
-        .put("level", difference.level())
-        .put("points", difference.points());
-    node.set("places", Nodes.texts(difference.places().stream().map(At::toString).toList()));
-    node.put("sentence", difference.sentence());
   }
 
   /** The text on several lines. */

@@ -23,9 +23,6 @@ public final class Captions {
   private static final int LEAST_MILLISECONDS = 1000;
   private static final int COUNTDOWN_SECONDS = 5;
 
-  /** What announces the countdown itself, which has a cue at its own time. */
-  private static final String COUNTED = "Last five seconds";
-
   private Captions() {}
 
   /** The text of a {@code .vtt} file. A note at its head lists the chapters. */
@@ -43,10 +40,8 @@ public final class Captions {
 
   private static List<Cue> cues(Announcement announcement) {
     List<String> pieces = new ArrayList<>();
-    for (String sentence : announcement.sentences()) {
-      if (!sentence.startsWith(COUNTED)) {
-        pieces.addAll(Pieces.of(sentence, LINE, LINES));
-      }
+    for (String sentence : announcement.withoutCountdown()) {
+      pieces.addAll(Pieces.of(sentence, LINE, LINES));
     }
     Interval interval = announcement.interval();
     long start = interval.start() * 1000L;

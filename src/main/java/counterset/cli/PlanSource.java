@@ -17,19 +17,19 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The plan that a swap starts from.
+ * A plan file as a command begins with it: what its supersets work out to.
  *
  * @param plan what the supersets of the file work out to
  */
-record SwapSource(PlanFile file, Plan plan, Catalogue catalogue) {
+record PlanSource(PlanFile file, Plan plan, Catalogue catalogue) {
 
   private static final int SHOWN = 3;
 
   /** Reads a plan file. */
-  static SwapSource read(Shell shell, String file, Catalogue catalogue) {
+  static PlanSource read(Shell shell, String file, Catalogue catalogue) {
     PlanFile read =
         new PlanFileReader(Request.problems(catalogue), catalogue).read(shell.path(file));
-    return new SwapSource(read, new Recheck(read, catalogue).plan(), catalogue);
+    return new PlanSource(read, new Recheck(read, catalogue).plan(), catalogue);
   }
 
   /**
