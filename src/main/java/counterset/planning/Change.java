@@ -62,6 +62,11 @@ public final class Change {
     return places[i];
   }
 
+  /** What the i-th place is to hold; once the change is made, what it held before. */
+  public Candidate candidate(int i) {
+    return candidates[i];
+  }
+
   /** Makes the change, and remembers instead what stood there: a second exchange undoes it. */
   public void exchange(Candidate[] byPlace) {
     for (int i = 0; i < size; i++) {

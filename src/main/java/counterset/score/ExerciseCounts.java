@@ -1,0 +1,150 @@
+package counterset.score;
+
+import counterset.planning.Candidate;
+import counterset.planning.Change;
+import counterset.planning.SessionFacts;
+import java.util.List;
+
+/** What the exercises of a session cost together, each counted once a superset. */
+final class ExerciseCounts {
+
+  private final Tables tables;
+  private final int perSuperset;
+  private final List<ShareTally> shares;
+  private final List<OrderSum> orders;
+
+  // By place: the exercise that counts there, null for none; of the session under way.
+  private final Candidate[] counted;
+  private final Candidate[] before;
+  private final Sums ofShares = new Sums();
+
+  ExerciseCounts(SessionFacts facts) {
+    tables = Tables.of(facts);
+    perSuperset = facts.perSuperset();
+    shares = ShareTally.of(facts);
+    orders = OrderSum.of(facts);
+    counted = new Candidate[facts.supersets() * perSuperset];
+    before = new Candidate[counted.length];
+  }
+
+  void compute(Candidate[] places, Tally tally, Sums sums) {
+    shares.forEach(ShareTally::clear);
+    for (int place = 0; place < counted.length; place++) {
+      counted[place] = at(places, place);
+      if (counted[place] != null) {
+        count(counted[place], 1, tally, sums);
+      }
+      if (places[place] != null) {
+        tally.count(tables.positionTags[places[place].index()], 1, sums);
+      }
+    }
+    ofShares.clear();
+    shares.forEach(share -> share.addTo(ofShares));
+    sums.add(ofShares, 1);
+    for (OrderSum order : orders) {
+      order.compute(counted, sums);
+    }
+  }
+
+  private Candidate at(Candidate[] places, int place) {
+    return Group.counts(places, place - place % perSuperset, place) ? places[place] : null;
+  }
+
+  private void count(Candidate exercise, int sign, Tally tally, Sums sums) {
+    tally.count(tables.exerciseTags[exercise.index()], sign, sums);
+    sums.add(tables.ofExercise[exercise.index()], sign);
+    shares(exercise, sign);
+  }
+
+  /**
+   * Adds what a change makes of the session last computed, once it is made in the places and holds
+   * what stood there before.
+   */
+  void tryOut(Candidate[] places, Change change, Tally tally, Sums sums) {
+    boolean others = !change.isReorder();
+    boolean reordered = false;
+    int done = -1;
+    for (int i = 0; i < change.size(); i++) {
+      int superset = change.place(i) / perSuperset;
+      if (superset != done) {
+        done = superset;
+        int first = superset * perSuperset;
+        for (int place = first; place < first + perSuperset; place++) {
+          Candidate old = counted[place];
+          Candidate now = at(places, place);
+          before[place] = old;
+          counted[place] = now;
+          reordered |= now != old && differs(old, now);
+          if (others && now != old) {
+            exchange(old, now, tally, sums);
+          }
+        }
+      }
+    }
+    if (others) {
+      positions(places, change, tally, sums);
+      sums.add(ofShares, -1);
+      for (int i = 0; i < shares.size(); i++) {
+        shares.get(i).addTo(sums);
+      }
+    }
+    for (int i = 0; reordered && i < orders.size(); i++) {
+      orders.get(i).tryOut(counted, sums);
+    }
+    restore(change, others);
+  }
+
+  private boolean differs(Candidate old, Candidate now) {
+    boolean differs = false;
+    for (int i = 0; i < orders.size(); i++) {
+      differs |= orders.get(i).differs(old, now);
+    }
+    return differs;
+  }
+
+  private void exchange(Candidate old, Candidate now, Tally tally, Sums sums) {
+    if (old != null) {
+      count(old, -1, tally, sums);
+    }
+    if (now != null) {
+      count(now, 1, tally, sums);
+    }
+  }
+
+  private void positions(Candidate[] places, Change change, Tally tally, Sums sums) {
+    for (int i = 0; i < change.size(); i++) {
+      Candidate old = change.candidate(i);
+      Candidate now = places[change.place(i)];
+      if (old != null) {
+        tally.count(tables.positionTags[old.index()], -1, sums);
+      }
+      if (now != null) {
+        tally.count(tables.positionTags[now.index()], 1, sums);
+      }
+    }
+  }
+
+  private void restore(Change change, boolean others) {
+    int done = -1;
+    for (int i = 0; i < change.size(); i++) {
+      int superset = change.place(i) / perSuperset;
+      if (superset != done) {
+        done = superset;
+        int first = superset * perSuperset;
+        for (int place = first; place < first + perSuperset; place++) {
+          if (others && counted[place] != before[place]) {
+            shares(counted[place], -1);
+            shares(before[place], 1);
+          }
+          counted[place] = before[place];
+        }
+      }
+    }
+  }
+
+  private void shares(Candidate exercise, int sign) {
+    for (int i = 0; exercise != null && i < shares.size(); i++) {
+      shares.get(i).count(exercise, sign);
+    }
+  }
+}

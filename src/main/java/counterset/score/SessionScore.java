@@ -1,0 +1,98 @@
+package counterset.score;
+
+import counterset.planning.Candidate;
+import counterset.planning.Change;
+import counterset.planning.SessionFacts;
+
+/**
+ * The score of a session, for a search: what the matches of a {@link Ledger} add up to, tracks
+ * apart.
+ *
+ * <p>It works out a whole session, or what a change would make of the session last worked out: a
+ * change re-reads only what it touches. It keeps scratch arrays, so an instance serves one thread.
+ */
+public final class SessionScore {
+
+  private final SessionFacts facts;
+  private final Tally tally;
+  private final SupersetCells supersets;
+  private final StepCells steps;
+  private final ExerciseCounts exercises;
+  private final Rules<SessionConstraint> whole;
+  private final WholeMatches wholeMatches = new WholeMatches();
+  private final Candidate[] session;
+  private final Sums base = new Sums();
+  private final Sums sums = new Sums();
+
+  public SessionScore(SessionFacts facts) {
+    this.facts = facts;
+    tally = new Tally(facts);
+    supersets = new SupersetCells(facts);
+    steps = new StepCells(facts);
+    exercises = new ExerciseCounts(facts);
+    whole =
+        Rules.weighed(SessionConstraint.class, facts)
+            .where(constraint -> constraint.matters(facts));
+    session = new Candidate[facts.supersets() * facts.perSuperset()];
+  }
+
+  /**
+   * Works out the score of a session, which changes start from until the next is worked out.
+   *
+   * @param places the exercises by place, null where there is none
+   */
+  public void compute(Candidate[] places) {
+    System.arraycopy(places, 0, session, 0, session.length);
+    base.clear();
+    tally.clear(base);
+    supersets.compute(session, tally, base);
+    steps.compute(session, tally, base);
+    exercises.compute(session, tally, base);
+    tally.settle();
+    sums.set(base);
+    whole();
+  }
+
+  /** Works out what a change would make of the session last computed. */
+  public void tryOut(Change change) {
+    sums.set(base);
+    change.exchange(session);
+    supersets.tryOut(session, change, tally, sums);
+    steps.tryOut(session, change, tally, sums);
+    exercises.tryOut(session, change, tally, sums);
+    whole();
+    change.exchange(session);
+    tally.back();
+  }
+
+  private void whole() {
+    for (int i = 0; i < whole.size(); i++) {
+      wholeMatches.rule = whole.rule(i);
+      whole.constraint(i).measure(facts, session, wholeMatches);
+    }
+  }
+
+  /** Hard points of the session or change last worked out, at most 0. */
+  public int hard() {
+    return sums.hard();
+  }
+
+  /** Medium points of the session or change last worked out, at most 0. */
+  public int medium() {
+    return sums.medium();
+  }
+
+  /** Soft points of the session or change last worked out. */
+  public int soft() {
+    return sums.soft();
+  }
+
+  private final class WholeMatches implements SessionConstraint.Matches {
+    private Rule rule;
+
+    @Override
+    public void match(int amount, int place, String subject) {
+      sums.add(rule.level(), amount * rule.perUnit());
+    }
+  }
+}
