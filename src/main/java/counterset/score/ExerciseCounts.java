@@ -17,6 +17,7 @@ final class ExerciseCounts {
   private final Candidate[] counted;
   private final Candidate[] before;
   private final Sums ofShares = new Sums();
+  private final Sums now = new Sums();
 
   ExerciseCounts(SessionFacts facts) {
     tables = Tables.of(facts);
@@ -42,7 +43,8 @@ final class ExerciseCounts {
     shares.forEach(share -> share.addTo(ofShares));
     sums.add(ofShares, 1);
     for (OrderSum order : orders) {
-      order.compute(counted, sums);
+      order.clear();
+      order.change(counted, true, sums);
     }
   }
 
@@ -59,8 +61,10 @@ final class ExerciseCounts {
   /**
    * Adds what a change makes of the session last computed, once it is made in the places and holds
    * what stood there before.
+   *
+   * @param stays whether what comes next starts from there
    */
-  void tryOut(Candidate[] places, Change change, Tally tally, Sums sums) {
+  void change(Candidate[] places, Change change, boolean stays, Tally tally, Sums sums) {
     boolean others = !change.isReorder();
     boolean reordered = false;
     int done = -1;
@@ -71,12 +75,12 @@ final class ExerciseCounts {
         int first = superset * perSuperset;
         for (int place = first; place < first + perSuperset; place++) {
           Candidate old = counted[place];
-          Candidate now = at(places, place);
+          Candidate next = at(places, place);
           before[place] = old;
-          counted[place] = now;
-          reordered |= now != old && differs(old, now);
-          if (others && now != old) {
-            exchange(old, now, tally, sums);
+          counted[place] = next;
+          reordered |= next != old && differs(old, next);
+          if (others && next != old) {
+            exchange(old, next, tally, sums);
           }
         }
       }
@@ -84,14 +88,21 @@ final class ExerciseCounts {
     if (others) {
       positions(places, change, tally, sums);
       sums.add(ofShares, -1);
+      now.clear();
       for (int i = 0; i < shares.size(); i++) {
-        shares.get(i).addTo(sums);
+        shares.get(i).addTo(now);
+      }
+      sums.add(now, 1);
+      if (stays) {
+        ofShares.set(now);
       }
     }
     for (int i = 0; reordered && i < orders.size(); i++) {
-      orders.get(i).tryOut(counted, sums);
+      orders.get(i).change(counted, stays, sums);
     }
-    restore(change, others);
+    if (!stays) {
+      restore(change, others);
+    }
   }
 
   private boolean differs(Candidate old, Candidate now) {

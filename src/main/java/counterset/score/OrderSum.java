@@ -11,20 +11,20 @@ final class OrderSum {
 
   private final Rule rule;
   private final int[] classOf;
-  private final int[][] units;
+  private final int[][] costs;
   private final int[] before;
-  private int points;
+  private int units;
 
   private OrderSum(SessionFacts facts, OrderConstraint constraint, Rule rule) {
     this.rule = rule;
     classOf = facts.candidates().stream().mapToInt(constraint::classOf).toArray();
-    units = new int[constraint.classes()][constraint.classes()];
-    for (int earlier = 0; earlier < units.length; earlier++) {
-      for (int later = 0; later < units.length; later++) {
-        units[later][earlier] = constraint.measure(earlier, later);
+    costs = new int[constraint.classes()][constraint.classes()];
+    for (int earlier = 0; earlier < costs.length; earlier++) {
+      for (int later = 0; later < costs.length; later++) {
+        costs[later][earlier] = constraint.measure(earlier, later);
       }
     }
-    before = new int[units.length];
+    before = new int[costs.length];
   }
 
   /** Those of all such constraints that are not switched off. */
@@ -42,34 +42,36 @@ final class OrderSum {
     return one == null || other == null || classOf[one.index()] != classOf[other.index()];
   }
 
+  /** Begins with a session of which nothing is there. */
+  void clear() {
+    units = 0;
+  }
+
   /**
-   * Adds what a session costs, and remembers it.
+   * Adds what another session costs more.
    *
    * @param counted the exercises that count by place, null where there is none
+   * @param stays whether what comes next starts from there
    */
-  void compute(Candidate[] counted, Sums sums) {
-    points = points(counted);
-    sums.add(rule.level(), points);
+  void change(Candidate[] counted, boolean stays, Sums sums) {
+    int now = units(counted);
+    sums.add(rule, now - units);
+    units = stays ? now : units;
   }
 
-  /** Adds what another session costs more. */
-  void tryOut(Candidate[] counted, Sums sums) {
-    sums.add(rule.level(), points(counted) - points);
-  }
-
-  private int points(Candidate[] counted) {
+  private int units(Candidate[] counted) {
     Arrays.fill(before, 0);
     int sum = 0;
     for (Candidate exercise : counted) {
       if (exercise != null) {
         int own = classOf[exercise.index()];
-        int[] row = units[own];
+        int[] row = costs[own];
         for (int earlier = 0; earlier < row.length; earlier++) {
           sum += row[earlier] * before[earlier];
         }
         before[own]++;
       }
     }
-    return rule.perUnit() * sum;
+    return sum;
   }
 }

@@ -21,6 +21,8 @@ public final class SessionScore {
   private final Rules<SessionConstraint> whole;
   private final WholeMatches wholeMatches = new WholeMatches();
   private final Candidate[] session;
+  private final Change step;
+  private boolean computed;
   private final Sums base = new Sums();
   private final Sums sums = new Sums();
 
@@ -34,6 +36,7 @@ public final class SessionScore {
         Rules.weighed(SessionConstraint.class, facts)
             .where(constraint -> constraint.matters(facts));
     session = new Candidate[facts.supersets() * facts.perSuperset()];
+    step = new Change(session.length);
   }
 
   /**
@@ -42,7 +45,26 @@ public final class SessionScore {
    * @param places the exercises by place, null where there is none
    */
   public void compute(Candidate[] places) {
-    System.arraycopy(places, 0, session, 0, session.length);
+    step.clear(false);
+    for (int place = 0; place < session.length; place++) {
+      if (places[place] != session[place]) {
+        step.put(place, places[place]);
+      }
+    }
+    if (computed && 2 * step.size() < session.length) {
+      sums.set(base);
+      change(step, true);
+      base.set(sums);
+      tally.settle();
+    } else {
+      System.arraycopy(places, 0, session, 0, session.length);
+      afresh();
+    }
+    whole();
+  }
+
+  private void afresh() {
+    computed = true;
     base.clear();
     tally.clear(base);
     supersets.compute(session, tally, base);
@@ -50,19 +72,22 @@ public final class SessionScore {
     exercises.compute(session, tally, base);
     tally.settle();
     sums.set(base);
-    whole();
   }
 
   /** Works out what a change would make of the session last computed. */
   public void tryOut(Change change) {
     sums.set(base);
-    change.exchange(session);
-    supersets.tryOut(session, change, tally, sums);
-    steps.tryOut(session, change, tally, sums);
-    exercises.tryOut(session, change, tally, sums);
+    change(change, false);
     whole();
     change.exchange(session);
     tally.back();
+  }
+
+  private void change(Change change, boolean stays) {
+    change.exchange(session);
+    supersets.change(session, change, stays, tally, sums);
+    steps.change(session, change, stays, tally, sums);
+    exercises.change(session, change, stays, tally, sums);
   }
 
   private void whole() {
@@ -92,7 +117,7 @@ public final class SessionScore {
 
     @Override
     public void match(int amount, int place, String subject) {
-      sums.add(rule.level(), amount * rule.perUnit());
+      sums.add(rule, amount);
     }
   }
 }

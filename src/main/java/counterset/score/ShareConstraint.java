@@ -16,6 +16,9 @@ public abstract class ShareConstraint extends Constraint {
   /** What an exercise counts for, once a superset; at least 0. */
   public abstract int ofExercise(Candidate exercise, int tag);
 
+  /** Tags of one kind are measured alike. */
+  public abstract int kind(SessionFacts facts, int tag);
+
   /**
    * Units for a tag, at least 0.
    *

@@ -4,7 +4,9 @@ import counterset.planning.Candidate;
 import counterset.planning.SessionFacts;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What one {@link ShareConstraint} counts in a session while a search changes it. */
 final class ShareTally {
@@ -20,7 +22,7 @@ final class ShareTally {
   private final int[] counts;
   private int all;
 
-  /** By tag; points by count of all and own, plus 1, 0 until asked for; made when needed. */
+  /** By tag, the same for those of one kind: units by count of all and own, plus 1; 0 unasked. */
   private final int[][] units;
 
   private ShareTally(SessionFacts facts, ShareConstraint constraint, Rule rule) {
@@ -29,7 +31,12 @@ final class ShareTally {
     this.rule = rule;
     int tags = constraint.tags(facts);
     counts = new int[tags];
+    Map<Integer, int[]> byKind = new HashMap<>();
     units = new int[tags][];
+    for (int tag = 0; tag < tags; tag++) {
+      units[tag] =
+          byKind.computeIfAbsent(constraint.kind(facts, tag), kind -> new int[MOST * MOST_IN_ALL]);
+    }
     ofCandidate = new int[facts.candidates().size()][];
     for (Candidate candidate : facts.candidates()) {
       int[] pairs = new int[2 * tags];
@@ -75,15 +82,12 @@ final class ShareTally {
     for (int tag = 0; tag < counts.length; tag++) {
       sum += units(tag);
     }
-    sums.add(rule.level(), rule.perUnit() * sum);
+    sums.add(rule, sum);
   }
 
   private int units(int tag) {
     if (counts[tag] >= MOST || all >= MOST_IN_ALL) {
       return constraint.measure(facts, tag, counts[tag], all);
-    }
-    if (units[tag] == null) {
-      units[tag] = new int[MOST * MOST_IN_ALL];
     }
     int cell = all * MOST + counts[tag];
     if (units[tag][cell] == 0) {

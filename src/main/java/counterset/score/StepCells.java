@@ -48,9 +48,7 @@ final class StepCells {
   void compute(Candidate[] places, Tally tally, Sums sums) {
     walk.start();
     for (int index = 0; index < cells.length; index++) {
-      inUse[index] = walk.inUse;
-      last[index] = walk.last;
-      done[index] = walk.done;
+      remember(index);
       boolean steps = go(places, index, cells[index]);
       sums.add(cells[index], 1);
       for (int i = 0; i < tables.stepTags.length; i++) {
@@ -60,8 +58,12 @@ final class StepCells {
     }
   }
 
-  /** Adds what a change makes of the session last computed, once it is made in the places. */
-  void tryOut(Candidate[] places, Change change, Tally tally, Sums sums) {
+  /**
+   * Adds what a change makes of the session last computed, once it is made in the places.
+   *
+   * @param stays whether what comes next starts from there
+   */
+  void change(Candidate[] places, Change change, boolean stays, Tally tally, Sums sums) {
     list(change);
     int next = 0;
     while (next < changes) {
@@ -75,16 +77,29 @@ final class StepCells {
         } else if (isAsBefore(index)) {
           break;
         }
+        if (stays) {
+          remember(index);
+        }
         boolean steps = go(places, index, fresh);
         sums.add(cells[index], -1);
         sums.add(fresh, 1);
+        if (stays) {
+          cells[index].set(fresh);
+        }
         for (int i = 0; i < tables.stepTags.length; i++) {
           int now = steps ? tables.stepCounts.get(i).ofStep(walk.step) : 0;
           tally.count(tables.stepTags[i], now - counts[index][i], sums);
+          counts[index][i] = stays ? now : counts[index][i];
         }
         index++;
       }
     }
+  }
+
+  private void remember(int index) {
+    inUse[index] = walk.inUse;
+    last[index] = walk.last;
+    done[index] = walk.done;
   }
 
   private boolean isAsBefore(int index) {
@@ -118,7 +133,7 @@ final class StepCells {
       for (int i = 0; i < rules.size(); i++) {
         int amount = rules.constraint(i).measure(walk.step);
         if (amount != 0) {
-          cell.add(rules.rule(i).level(), amount * rules.rule(i).perUnit());
+          cell.add(rules.rule(i), amount);
         }
       }
     }

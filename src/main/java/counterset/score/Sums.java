@@ -3,61 +3,55 @@ package counterset.score;
 /** Adds up matches, level by level. */
 final class Sums implements Sink {
 
-  private int hard;
-  private int medium;
-  private int soft;
+  private static final int LEVELS = Level.values().length;
+
+  private final int[] points = new int[LEVELS];
 
   @Override
   public void match(Rule rule, int amount, int first, int second, String subject, int track) {
-    add(rule.level(), rule.perUnit() * amount);
+    add(rule, amount);
   }
 
-  void add(Level level, int points) {
-    switch (level) {
-      case HARD -> hard += points;
-      case MEDIUM -> medium += points;
-      case SOFT -> soft += points;
+  /** Adds so many units of a constraint. */
+  void add(Rule rule, int amount) {
+    points[rule.level().ordinal()] += rule.perUnit() * amount;
+  }
+
+  void add(Level level, int more) {
+    points[level.ordinal()] += more;
+  }
+
+  /** Adds points by level, so many times. */
+  void add(int[] levels, int times) {
+    for (int level = 0; level < LEVELS; level++) {
+      points[level] += times * levels[level];
     }
   }
 
-  /** Adds points by level. */
-  void add(int[] levels, int times) {
-    hard += times * levels[0];
-    medium += times * levels[1];
-    soft += times * levels[2];
-  }
-
-  void add(int[] levels) {
-    add(levels, 1);
-  }
-
   void add(Sums other, int times) {
-    hard += times * other.hard;
-    medium += times * other.medium;
-    soft += times * other.soft;
+    add(other.points, times);
   }
 
   void set(Sums other) {
-    hard = other.hard;
-    medium = other.medium;
-    soft = other.soft;
+    clear();
+    add(other, 1);
   }
 
   void clear() {
-    hard = 0;
-    medium = 0;
-    soft = 0;
+    for (int level = 0; level < LEVELS; level++) {
+      points[level] = 0;
+    }
   }
 
   int hard() {
-    return hard;
+    return points[0];
   }
 
   int medium() {
-    return medium;
+    return points[1];
   }
 
   int soft() {
-    return soft;
+    return points[2];
   }
 }

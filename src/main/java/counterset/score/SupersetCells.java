@@ -41,8 +41,12 @@ final class SupersetCells {
     }
   }
 
-  /** Adds what a change makes of the session last computed, once it is made in the places. */
-  void tryOut(Candidate[] places, Change change, Tally tally, Sums sums) {
+  /**
+   * Adds what a change makes of the session last computed, once it is made in the places.
+   *
+   * @param stays whether what comes next starts from there
+   */
+  void change(Candidate[] places, Change change, boolean stays, Tally tally, Sums sums) {
     int done = -1;
     for (int i = 0; i < change.size(); i++) {
       int superset = change.place(i) / perSuperset;
@@ -51,9 +55,13 @@ final class SupersetCells {
         weigh(places, superset, fresh);
         sums.add(cells[superset], -1);
         sums.add(fresh, 1);
+        if (stays) {
+          cells[superset].set(fresh);
+        }
         for (int tag = 0; tag < tables.supersetTags.length; tag++) {
           int now = tables.supersetCounts.get(tag).ofSuperset(group);
           tally.count(tables.supersetTags[tag], now - counts[superset][tag], sums);
+          counts[superset][tag] = stays ? now : counts[superset][tag];
         }
       }
     }
@@ -64,7 +72,7 @@ final class SupersetCells {
     int first = superset * perSuperset;
     for (int place = first; place < first + perSuperset; place++) {
       if (places[place] != null) {
-        cell.add(tables.ofPosition[places[place].index()]);
+        cell.add(tables.ofPosition[places[place].index()], 1);
       }
     }
     group.look(places, first);
@@ -81,7 +89,7 @@ final class SupersetCells {
 
     @Override
     public void match(int amount, int first, int second) {
-      cell.add(rule.level(), amount * rule.perUnit());
+      cell.add(rule, amount);
     }
   }
 }

@@ -8,6 +8,7 @@ final class Tally {
 
   private final Tables tables;
   private final int[] counts;
+  private final Sums ofNothing = new Sums();
 
   // What to take back, as pairs of a tag and an amount.
   private int[] trail = new int[64];
@@ -16,15 +17,16 @@ final class Tally {
   Tally(SessionFacts facts) {
     tables = Tables.of(facts);
     counts = new int[tables.level.length];
+    for (int tag = 0; tag < counts.length; tag++) {
+      ofNothing.add(tables.level[tag], points(tag));
+    }
   }
 
   /** Forgets all counts, and adds what it costs that there is nothing. */
   void clear(Sums sums) {
     Arrays.fill(counts, 0);
     trailSize = 0;
-    for (int tag = 0; tag < counts.length; tag++) {
-      sums.add(tables.level[tag], points(tag));
-    }
+    sums.add(ofNothing, 1);
   }
 
   private int points(int tag) {

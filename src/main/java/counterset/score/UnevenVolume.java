@@ -28,6 +28,11 @@ public final class UnevenVolume extends ShareConstraint {
   }
 
   @Override
+  public int kind(SessionFacts facts, int target) {
+    return facts.problem().targets().get(target).emphasis();
+  }
+
+  @Override
   public int measure(SessionFacts facts, int target, int count, int all) {
     int rounds = facts.clock().rounds();
     int emphases = facts.problem().targets().stream().mapToInt(Target::emphasis).sum();

@@ -32,7 +32,7 @@ public final class WeekScore {
   }
 
   private void add(WeekCounts count, int units) {
-    sums.add(count.rule.level(), count.rule.perUnit() * units);
+    sums.add(count.rule, units);
   }
 
   /**
