@@ -10,7 +10,7 @@ final class ExerciseCounts {
 
   private final Tables tables;
   private final int perSuperset;
-  private final List<ShareTally> shares;
+  private final List<ShareCounts> shares;
   private final List<OrderSum> orders;
 
   // By place: the exercise that counts there, null for none; of the session under way.
@@ -22,21 +22,21 @@ final class ExerciseCounts {
   ExerciseCounts(SessionFacts facts) {
     tables = Tables.of(facts);
     perSuperset = facts.perSuperset();
-    shares = ShareTally.of(facts);
+    shares = ShareCounts.of(facts);
     orders = OrderSum.of(facts);
     counted = new Candidate[facts.supersets() * perSuperset];
     before = new Candidate[counted.length];
   }
 
-  void compute(Candidate[] places, Tally tally, Sums sums) {
-    shares.forEach(ShareTally::clear);
+  void compute(Candidate[] places, TagCounts tags, Sums sums) {
+    shares.forEach(ShareCounts::clear);
     for (int place = 0; place < counted.length; place++) {
       counted[place] = at(places, place);
       if (counted[place] != null) {
-        count(counted[place], 1, tally, sums);
+        count(counted[place], 1, tags, sums);
       }
       if (places[place] != null) {
-        tally.count(tables.positionTags[places[place].index()], 1, sums);
+        tags.count(tables.positionTags[places[place].index()], 1, sums);
       }
     }
     ofShares.clear();
@@ -52,8 +52,8 @@ final class ExerciseCounts {
     return Group.counts(places, place - place % perSuperset, place) ? places[place] : null;
   }
 
-  private void count(Candidate exercise, int sign, Tally tally, Sums sums) {
-    tally.count(tables.exerciseTags[exercise.index()], sign, sums);
+  private void count(Candidate exercise, int sign, TagCounts tags, Sums sums) {
+    tags.count(tables.exerciseTags[exercise.index()], sign, sums);
     sums.add(tables.ofExercise[exercise.index()], sign);
     shares(exercise, sign);
   }
@@ -64,7 +64,7 @@ final class ExerciseCounts {
    *
    * @param stays whether what comes next starts from there
    */
-  void change(Candidate[] places, Change change, boolean stays, Tally tally, Sums sums) {
+  void change(Candidate[] places, Change change, boolean stays, TagCounts tags, Sums sums) {
     boolean others = !change.isReorder();
     boolean reordered = false;
     int done = -1;
@@ -80,13 +80,13 @@ final class ExerciseCounts {
           counted[place] = next;
           reordered |= next != old && differs(old, next);
           if (others && next != old) {
-            exchange(old, next, tally, sums);
+            exchange(old, next, tags, sums);
           }
         }
       }
     }
     if (others) {
-      positions(places, change, tally, sums);
+      positions(places, change, tags, sums);
       sums.add(ofShares, -1);
       now.clear();
       for (int i = 0; i < shares.size(); i++) {
@@ -113,24 +113,24 @@ final class ExerciseCounts {
     return differs;
   }
 
-  private void exchange(Candidate old, Candidate now, Tally tally, Sums sums) {
+  private void exchange(Candidate old, Candidate now, TagCounts tags, Sums sums) {
     if (old != null) {
-      count(old, -1, tally, sums);
+      count(old, -1, tags, sums);
     }
     if (now != null) {
-      count(now, 1, tally, sums);
+      count(now, 1, tags, sums);
     }
   }
 
-  private void positions(Candidate[] places, Change change, Tally tally, Sums sums) {
+  private void positions(Candidate[] places, Change change, TagCounts tags, Sums sums) {
     for (int i = 0; i < change.size(); i++) {
       Candidate old = change.candidate(i);
       Candidate now = places[change.place(i)];
       if (old != null) {
-        tally.count(tables.positionTags[old.index()], -1, sums);
+        tags.count(tables.positionTags[old.index()], -1, sums);
       }
       if (now != null) {
-        tally.count(tables.positionTags[now.index()], 1, sums);
+        tags.count(tables.positionTags[now.index()], 1, sums);
       }
     }
   }

@@ -28,11 +28,19 @@ class ScoreRecordTest {
     Scorer scorer = new Scorer(RECORD.catalogue());
     List<String> faults = new ArrayList<>();
     for (ScoreCase scoreCase : RECORD.cases()) {
-      faults.addAll(faults(scoreCase, scorer.score(scoreCase)));
+      faults.addAll(faults(scoreCase, scorer.ledger(scoreCase)));
     }
     assertThat(faults.stream().limit(MOST_SHOWN))
         .as("the first of %d differences", faults.size())
         .isEmpty();
+  }
+
+  @Test
+  void searchesAddUpTheSame() {
+    Scorer scorer = new Scorer(RECORD.catalogue());
+    for (ScoreCase scoreCase : RECORD.cases()) {
+      assertThat(scorer.sum(scoreCase)).as("%s", scoreCase).isEqualTo(scoreCase.said().score());
+    }
   }
 
   private static List<String> faults(ScoreCase scoreCase, Said found) {

@@ -2,24 +2,12 @@ package counterset.score;
 
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
-import counterset.model.Identified;
 import counterset.planning.Candidate;
 import counterset.planning.SessionFacts;
-import counterset.planning.SessionSolution;
-import counterset.planning.SessionSolutions;
+import counterset.planning.WeekDay;
 import counterset.planning.WeekFacts;
-import counterset.planning.WeekSolution;
-import counterset.planning.WeekSolutions;
-import counterset.planning.constraints.SessionConstraint;
-import counterset.planning.constraints.SessionConstraint.Level;
-import counterset.planning.constraints.WeekConstraint;
-import counterset.planning.scoring.Ledger;
-import counterset.planning.scoring.ScoreSink;
-import counterset.planning.scoring.WeekLedger;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -35,43 +23,75 @@ final class Scorer {
   }
 
   static Set<String> sessionConstraints() {
-    return ids(SessionConstraint.values());
+    return ids(Constraints.OF_SESSIONS);
   }
 
   static Set<String> weekConstraints() {
-    return ids(WeekConstraint.values());
+    return ids(Constraints.OF_WEEKS);
   }
 
-  private static Set<String> ids(Identified[] constraints) {
-    return Arrays.stream(constraints).map(Identified::id).collect(Collectors.toSet());
+  private static Set<String> ids(List<? extends Constraint> constraints) {
+    return constraints.stream().map(Constraint::id).collect(Collectors.toSet());
   }
 
-  Said score(ScoreCase scoreCase) {
-    List<SessionSolution> sessions =
-        scoreCase.sessions().stream().map(session -> solution(session)).toList();
-    Said said = sessions.stream().map(Scorer::said).reduce(Said::plus).orElseThrow();
+  /** What the ledgers write down. */
+  Said ledger(ScoreCase scoreCase) {
+    List<Numbered> sessions = numbered(scoreCase);
+    Said said = sessions.stream().map(Scorer::ledger).reduce(Said::plus).orElseThrow();
     return scoreCase
         .week()
         .map(
             week -> {
-              List<SessionFacts> facts = sessions.stream().map(SessionSolution::getFacts).toList();
-              WeekFacts all = new WeekFacts(week, catalogue, facts);
-              return said.plus(said(WeekSolutions.join(all, sessions, Map.of())));
+              WeekFacts facts =
+                  new WeekFacts(week, catalogue, sessions.stream().map(Numbered::facts).toList());
+              return said.plus(ledger(facts, sessions.stream().map(Numbered::places).toList()));
             })
         .orElse(said);
   }
 
-  SessionSolution solution(Filled session) {
+  /** What the scores that drive a search add up to. */
+  String sum(ScoreCase scoreCase) {
+    int hard = 0;
+    int medium = 0;
+    int soft = 0;
+    List<Numbered> sessions = numbered(scoreCase);
+    for (Numbered session : sessions) {
+      SessionScore own = new SessionScore(session.facts());
+      own.compute(session.places());
+      TrackScore tracks = new TrackScore(session.facts());
+      tracks.compute(session.places(), session.standIns());
+      hard += own.hard() + tracks.hard();
+      medium += own.medium() + tracks.medium();
+      soft += own.soft() + tracks.soft();
+    }
+    if (scoreCase.week().isPresent()) {
+      WeekFacts facts =
+          new WeekFacts(
+              scoreCase.week().get(), catalogue, sessions.stream().map(Numbered::facts).toList());
+      WeekScore week = new WeekScore(facts);
+      for (WeekDay day : facts.days()) {
+        week.add(day, sessions.get(day.index()).places());
+      }
+      hard += week.hard();
+      medium += week.medium();
+      soft += week.soft();
+    }
+    return hard + "/" + medium + "/" + soft;
+  }
+
+  /** A session by numbers. */
+  record Numbered(SessionFacts facts, Candidate[] places, Candidate[] standIns) {}
+
+  private List<Numbered> numbered(ScoreCase scoreCase) {
+    return scoreCase.sessions().stream().map(this::numbered).toList();
+  }
+
+  private Numbered numbered(Filled session) {
     SessionFacts facts =
         new SessionFacts(session.problem(), catalogue, session.exercises(), session.supersets());
-    SessionSolution empty = SessionSolutions.empty(facts, Map.of());
     List<Exercise> standIns = new ArrayList<>();
     session.standIns().forEach(standIns::addAll);
-    return SessionSolutions.with(
-        empty,
-        candidates(facts, session.places()),
-        candidates(facts, standIns),
-        new boolean[session.places().size()]);
+    return new Numbered(facts, candidates(facts, session.places()), candidates(facts, standIns));
   }
 
   private static Candidate[] candidates(SessionFacts facts, List<Exercise> exercises) {
@@ -80,31 +100,26 @@ final class Scorer {
         .toArray(Candidate[]::new);
   }
 
-  private static Said said(SessionSolution solution) {
+  private static Said ledger(Numbered session) {
     int[] sums = new int[Level.values().length];
     SortedMap<String, Tally> tallies = new TreeMap<>();
-    for (Ledger.Entry entry : Ledger.of(solution)) {
-      SessionConstraint constraint = entry.constraint();
-      int weight = constraint.weight(solution.getFacts().problem());
-      int points = entry.amount() * (constraint.isReward() ? weight : -weight);
-      sums[constraint.level().ordinal()] += points;
+    for (Ledger.Entry entry : Ledger.of(session.facts(), session.places(), session.standIns())) {
+      Constraint constraint = entry.constraint();
+      sums[constraint.level().ordinal()] += entry.points();
       String key =
-          entry.track() == ScoreSink.MAIN
-              ? constraint.id()
-              : Said.key(constraint.id(), entry.track());
-      tallies.merge(key, new Tally(1, entry.amount(), points), Tally::plus);
+          entry.track() == Sink.MAIN ? constraint.id() : Said.key(constraint.id(), entry.track());
+      tallies.merge(key, new Tally(1, entry.amount(), entry.points()), Tally::plus);
     }
     return new Said(sums[0], sums[1], sums[2], tallies);
   }
 
-  private static Said said(WeekSolution week) {
+  private static Said ledger(WeekFacts facts, List<Candidate[]> sessions) {
     int[] sums = new int[Level.values().length];
     SortedMap<String, Tally> tallies = new TreeMap<>();
-    for (WeekLedger.Entry entry : WeekLedger.of(week)) {
-      WeekConstraint constraint = entry.constraint();
-      int points = -entry.amount() * constraint.weight(week.getFacts().problem());
-      sums[constraint.level(week.getFacts().problem()).ordinal()] += points;
-      tallies.merge(constraint.id(), new Tally(1, entry.amount(), points), Tally::plus);
+    for (WeekLedger.Entry entry : WeekLedger.of(facts, sessions)) {
+      sums[entry.constraint().rule(facts.problem()).level().ordinal()] += entry.points();
+      tallies.merge(
+          entry.constraint().id(), new Tally(1, entry.amount(), entry.points()), Tally::plus);
     }
     return new Said(sums[0], sums[1], sums[2], tallies);
   }

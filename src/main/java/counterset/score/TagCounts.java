@@ -4,7 +4,7 @@ import counterset.planning.SessionFacts;
 import java.util.Arrays;
 
 /** The counts of a session while a search changes it; each change of one adds what it costs. */
-final class Tally {
+final class TagCounts {
 
   private final Tables tables;
   private final int[] counts;
@@ -14,7 +14,7 @@ final class Tally {
   private int[] trail = new int[64];
   private int trailSize;
 
-  Tally(SessionFacts facts) {
+  TagCounts(SessionFacts facts) {
     tables = Tables.of(facts);
     counts = new int[tables.level.length];
     for (int tag = 0; tag < counts.length; tag++) {

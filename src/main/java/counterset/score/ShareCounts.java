@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 
 /** What one {@link ShareConstraint} counts in a session while a search changes it. */
-final class ShareTally {
+final class ShareCounts {
 
   // Larger counts are worked out each time.
   private static final int MOST = 64;
@@ -25,7 +25,7 @@ final class ShareTally {
   /** By tag, the same for those of one kind: units by count of all and own, plus 1; 0 unasked. */
   private final int[][] units;
 
-  private ShareTally(SessionFacts facts, ShareConstraint constraint, Rule rule) {
+  private ShareCounts(SessionFacts facts, ShareConstraint constraint, Rule rule) {
     this.facts = facts;
     this.constraint = constraint;
     this.rule = rule;
@@ -53,11 +53,11 @@ final class ShareTally {
   }
 
   /** Those of all such constraints that are not switched off. */
-  static List<ShareTally> of(SessionFacts facts) {
+  static List<ShareCounts> of(SessionFacts facts) {
     Rules<ShareConstraint> rules = Rules.weighed(ShareConstraint.class, facts);
-    List<ShareTally> tallies = new ArrayList<>();
+    List<ShareCounts> tallies = new ArrayList<>();
     for (int i = 0; i < rules.size(); i++) {
-      tallies.add(new ShareTally(facts, rules.constraint(i), rules.rule(i)));
+      tallies.add(new ShareCounts(facts, rules.constraint(i), rules.rule(i)));
     }
     return tallies;
   }
