@@ -41,6 +41,7 @@ final class ExerciseCounts {
     }
     ofShares.clear();
     shares.forEach(share -> share.addTo(ofShares));
+    shares.forEach(ShareCounts::settle);
     sums.add(ofShares, 1);
     for (OrderSum order : orders) {
       order.clear();
@@ -55,7 +56,9 @@ final class ExerciseCounts {
   private void count(Candidate exercise, int sign, TagCounts tags, Sums sums) {
     tags.count(tables.exerciseTags[exercise.index()], sign, sums);
     sums.add(tables.ofExercise[exercise.index()], sign);
-    shares(exercise, sign);
+    for (int i = 0; i < shares.size(); i++) {
+      shares.get(i).count(exercise, sign);
+    }
   }
 
   /**
@@ -100,8 +103,15 @@ final class ExerciseCounts {
     for (int i = 0; reordered && i < orders.size(); i++) {
       orders.get(i).change(counted, stays, sums);
     }
+    for (int i = 0; others && i < shares.size(); i++) {
+      if (stays) {
+        shares.get(i).settle();
+      } else {
+        shares.get(i).back();
+      }
+    }
     if (!stays) {
-      restore(change, others);
+      restore(change);
     }
   }
 
@@ -135,7 +145,7 @@ final class ExerciseCounts {
     }
   }
 
-  private void restore(Change change, boolean others) {
+  private void restore(Change change) {
     int done = -1;
     for (int i = 0; i < change.size(); i++) {
       int superset = change.place(i) / perSuperset;
@@ -143,19 +153,9 @@ final class ExerciseCounts {
         done = superset;
         int first = superset * perSuperset;
         for (int place = first; place < first + perSuperset; place++) {
-          if (others && counted[place] != before[place]) {
-            shares(counted[place], -1);
-            shares(before[place], 1);
-          }
           counted[place] = before[place];
         }
       }
-    }
-  }
-
-  private void shares(Candidate exercise, int sign) {
-    for (int i = 0; exercise != null && i < shares.size(); i++) {
-      shares.get(i).count(exercise, sign);
     }
   }
 }

@@ -21,6 +21,8 @@ final class ShareCounts {
   private final int[][] ofCandidate;
   private final int[] counts;
   private int all;
+  private final int[] settled;
+  private int settledAll;
 
   /** By tag, the same for those of one kind: units by count of all and own, plus 1; 0 unasked. */
   private final int[][] units;
@@ -31,6 +33,7 @@ final class ShareCounts {
     this.rule = rule;
     int tags = constraint.tags(facts);
     counts = new int[tags];
+    settled = new int[tags];
     Map<Integer, int[]> byKind = new HashMap<>();
     units = new int[tags][];
     for (int tag = 0; tag < tags; tag++) {
@@ -65,6 +68,18 @@ final class ShareCounts {
   void clear() {
     Arrays.fill(counts, 0);
     all = 0;
+  }
+
+  /** Takes the counts for settled: {@link #back} leads here. */
+  void settle() {
+    System.arraycopy(counts, 0, settled, 0, counts.length);
+    settledAll = all;
+  }
+
+  /** Goes back to the counts last settled. */
+  void back() {
+    System.arraycopy(settled, 0, counts, 0, counts.length);
+    all = settledAll;
   }
 
   /** Counts an exercise, or with a sign of -1 no longer. */
