@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** Nothing is above the client's level; a unit is an exercise. */
 public final class AboveLevel extends PlaceConstraint {
 

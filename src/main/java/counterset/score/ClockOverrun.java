@@ -1,8 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-
 /** The session ends within its minutes; a unit is a second over the cap. */
 public final class ClockOverrun extends SessionConstraint {
 

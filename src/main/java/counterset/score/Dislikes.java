@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** What the client dislikes is not welcome; a unit is an exercise. */
 public final class Dislikes extends PlaceConstraint {
 

@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** Only equipment that the client has is used; a unit is an exercise and missing item. */
 public final class EquipmentMissing extends PlaceConstraint {
 

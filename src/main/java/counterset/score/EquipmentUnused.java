@@ -1,8 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-
 /** All equipment that the coach listed is put to use; a unit is an item. */
 public final class EquipmentUnused extends CountConstraint {
 

@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** Nothing that the coach excluded is used; a unit is an exercise. */
 public final class Excluded extends PlaceConstraint {
 

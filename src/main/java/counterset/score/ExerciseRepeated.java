@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** No exercise, nor a variant of it, comes twice; a unit is a pair. */
 public final class ExerciseRepeated extends AlikeConstraint {
 

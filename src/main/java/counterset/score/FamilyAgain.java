@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** Exercises feel different from each other; a unit is a pair of one family. */
 public final class FamilyAgain extends AlikeConstraint {
 

@@ -1,6 +1,5 @@
 package counterset.score;
 
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /** One goes down to the floor, or gets up from it, once; a unit is a time after the first. */

@@ -1,8 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-
 /** Every exercise that the coach asked for is there; a unit is an exercise. */
 public final class IncludeMissing extends CountConstraint {
 

@@ -1,8 +1,6 @@
 package counterset.score;
 
 import counterset.model.Keep;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 
 /** Exercises that the coach keeps stay where they are; a unit is a place. */
 public final class KeptMoved extends SessionConstraint {

@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /**
  * Heavy work comes before light work; a unit is a step of intensity by which the later of two
  * exercises is heavier.

@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** What the client likes is welcome; a unit is an exercise. */
 public final class Likes extends PlaceConstraint {
 

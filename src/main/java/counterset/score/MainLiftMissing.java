@@ -1,8 +1,6 @@
 package counterset.score;
 
 import counterset.model.MainLift;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 
 /** Every {@link MainLift} for a target that the client can do is there; a unit is a main lift. */
 public final class MainLiftMissing extends CountConstraint {

@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** A modification fits the moment; a unit is a point of {@link Candidate#awkwardnessFor}. */
 public final class ModificationAwkward extends TrackConstraint {
 

@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /**
  * Every track has a modification beside each exercise that does not suit it; a unit is an exercise
  * without one.

@@ -1,7 +1,6 @@
 package counterset.score;
 
 import counterset.model.SupersetKind;
-import counterset.planning.SessionFacts;
 
 /**
  * A quarter to a half of the supersets are one-sided, rounded in favour of the session; a unit is a

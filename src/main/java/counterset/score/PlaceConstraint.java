@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** Sees one exercise at its place. */
 public abstract class PlaceConstraint extends Constraint {
 

@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** A one-sided exercise fills one superset of two; a unit is an exercise that does not. */
 public final class SidesSplit extends SupersetConstraint {
 

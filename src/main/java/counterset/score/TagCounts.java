@@ -1,6 +1,5 @@
 package counterset.score;
 
-import counterset.planning.SessionFacts;
 import java.util.Arrays;
 
 /** The counts of a session while a search changes it; each change of one adds what it costs. */

@@ -1,8 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-
 /**
  * Every target gets its direct sets, on each track too where the track can train it; a unit is a
  * missing set.

@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** The work matches the client's level; a unit is a step below it. */
 public final class TooEasy extends PlaceConstraint {
 

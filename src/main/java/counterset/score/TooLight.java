@@ -1,8 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-
 /**
  * The work averages at least moderate intensity; a unit is a step of intensity short of 2 a
  * position.

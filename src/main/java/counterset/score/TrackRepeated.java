@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** No modification brings an exercise, nor a variant of it, twice to a track; a unit is a pair. */
 public final class TrackRepeated extends TrackConstraint {
 

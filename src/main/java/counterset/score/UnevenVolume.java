@@ -1,8 +1,6 @@
 package counterset.score;
 
 import counterset.model.Target;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 
 /** Every target gets its share of the sets; a unit is a squared set away from it. */
 public final class UnevenVolume extends ShareConstraint {

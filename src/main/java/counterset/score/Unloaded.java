@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** The client's equipment is lifted, not left lying; a unit is a position. */
 public final class Unloaded extends PlaceConstraint {
 

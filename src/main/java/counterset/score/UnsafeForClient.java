@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** Nothing that a limitation forbids is done; a unit is an exercise and limitation. */
 public final class UnsafeForClient extends PlaceConstraint {
 

@@ -1,10 +1,7 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /**
- * What was done lately rests; a unit is a point of {@link
- * counterset.planning.Candidate#recentPoints}.
+ * What was done lately rests; a unit is a point of {@link counterset.score.Candidate#recentPoints}.
  */
 public final class UsedRecently extends PlaceConstraint {
 

@@ -1,10 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
-import counterset.planning.WeekTarget;
-
 /**
  * A target of several sessions is trained directly on at least two days of the week; a unit is a
  * missing day.

@@ -1,10 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.EarlierDay;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
-
 /**
  * Exercises, variants counting as the same, do not come again too soon, nor families on
  * neighbouring days; a unit is a point. In a block an exercise rests a week and may come again in

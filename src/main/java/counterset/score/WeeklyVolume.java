@@ -1,10 +1,6 @@
 package counterset.score;
 
 import counterset.model.WeekProblem.SetRange;
-import counterset.planning.Candidate;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
-import counterset.planning.WeekTarget;
 
 /**
  * Each target gets a useful number of sets in the week, indirect ones counted half; a unit is a
