@@ -96,7 +96,7 @@ final class Scorer {
   private static Said ledger(Lineup session) {
     int[] sums = new int[Level.values().length];
     SortedMap<String, Tally> tallies = new TreeMap<>();
-    for (Ledger.Entry entry : Ledger.of(session.facts(), session.places(), session.standIns())) {
+    for (Ledger.Entry entry : Ledger.of(session)) {
       Constraint constraint = entry.constraint();
       sums[constraint.level().ordinal()] += entry.points();
       String key =
