@@ -4,7 +4,6 @@ import static counterset.planning.constraints.WeekConstraint.*;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.model.WeekProblem;
-import counterset.planning.constraints.SessionConstraint.Level;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
