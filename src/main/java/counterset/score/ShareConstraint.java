@@ -4,10 +4,10 @@ import counterset.planning.Candidate;
 import counterset.planning.SessionFacts;
 
 /** Sees how all that is counted is shared out among tags. */
-public abstract class ShareConstraint extends Constraint {
+public abstract class ShareConstraint extends PlanConstraint {
 
-  ShareConstraint(String id, Level level, int weight, String sentence, String unit) {
-    super(id, level, weight, sentence, unit);
+  ShareConstraint(String id, Weight weight, String sentence, String unit, String topic) {
+    super(id, weight, sentence, unit, topic);
   }
 
   /** How many tags there are. */
@@ -29,4 +29,9 @@ public abstract class ShareConstraint extends Constraint {
 
   /** The id of what a tag is about. */
   public abstract String subject(SessionFacts facts, int tag);
+
+  @Override
+  public final boolean tellsSubjects() {
+    return true;
+  }
 }
