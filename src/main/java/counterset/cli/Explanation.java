@@ -3,9 +3,9 @@ package counterset.cli;
 import counterset.model.Catalogue;
 import counterset.model.Intervals;
 import counterset.model.Plan;
-import counterset.solve.Obstacles;
-import counterset.solve.WayOut;
-import counterset.solve.WaysOut;
+import counterset.search.Obstacles;
+import counterset.search.WayOut;
+import counterset.search.WaysOut;
 import counterset.timeline.SessionLength;
 import java.util.List;
 

@@ -6,7 +6,7 @@ import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.report.json.PlanJson;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import counterset.training.LoadAdvice;
 import java.nio.file.Path;
 import java.util.ArrayList;

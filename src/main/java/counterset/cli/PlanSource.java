@@ -11,7 +11,7 @@ import counterset.model.SolverNote;
 import counterset.problem.PlanFile;
 import counterset.problem.PlanFileReader;
 import counterset.report.json.PlanDifferences;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -8,7 +8,7 @@ import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Plan;
-import counterset.solve.Replacement;
+import counterset.search.Replacement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

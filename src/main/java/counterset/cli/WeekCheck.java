@@ -16,7 +16,7 @@ import counterset.problem.WeekPlanReader;
 import counterset.report.json.CheckJson;
 import counterset.report.json.PlanDifferences;
 import counterset.report.text.ScoreTable;
-import counterset.solve.WeekPlanner;
+import counterset.search.WeekPlanner;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -2,8 +2,6 @@ package counterset.score;
 
 import static counterset.score.Weight.rule;
 
-import counterset.planning.Candidate;
-
 /** Nothing is above the client's level; a unit is an exercise. */
 public final class AboveLevel extends PlaceConstraint {
 

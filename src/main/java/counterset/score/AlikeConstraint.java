@@ -2,8 +2,6 @@ package counterset.score;
 
 import counterset.model.English;
 import counterset.model.Match;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /** Counts every two exercises of a session that are alike in something. */

@@ -4,8 +4,6 @@ import static counterset.score.Weight.rule;
 
 import counterset.model.English;
 import counterset.model.Match;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /** The session ends within its minutes; a unit is a second over the cap. */

@@ -114,4 +114,9 @@ public final class Constraints {
   public static <C extends Constraint> C the(Class<C> one) {
     return of(one).get(0);
   }
+
+  /** One of a week. */
+  static <C extends DayConstraint> C weekly(Class<C> one) {
+    return OF_WEEKS.stream().filter(one::isInstance).map(one::cast).findFirst().orElseThrow();
+  }
 }

@@ -3,10 +3,6 @@ package counterset.score;
 import counterset.model.WeekPlan;
 import counterset.model.WeekPlan.WeekMatch;
 import counterset.model.WeekProblem;
-import counterset.planning.Candidate;
-import counterset.planning.EarlierDay;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
 
 /**
  * Sees the sessions of a week together: how often something, its subject, comes in each of them. It

@@ -2,8 +2,6 @@ package counterset.score;
 
 import static counterset.score.Weight.points;
 
-import counterset.planning.Candidate;
-
 /** What the client dislikes is not welcome; a unit is an exercise. */
 public final class Dislikes extends PlaceConstraint {
 

@@ -4,7 +4,6 @@ import static counterset.score.Weight.rule;
 
 import counterset.model.English;
 import counterset.model.Match;
-import counterset.planning.Candidate;
 import java.util.List;
 
 /** Only equipment that the client has is used; a unit is an exercise and missing item. */

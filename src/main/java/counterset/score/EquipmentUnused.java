@@ -4,8 +4,6 @@ import static counterset.score.Weight.wish;
 
 import counterset.model.English;
 import counterset.model.Match;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /** All equipment that the coach listed is put to use; a unit is an item. */

@@ -2,8 +2,6 @@ package counterset.score;
 
 import static counterset.score.Weight.rule;
 
-import counterset.planning.Candidate;
-
 /** Nothing that the coach excluded is used; a unit is an exercise. */
 public final class Excluded extends PlaceConstraint {
 

@@ -1,8 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.Change;
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /** What the exercises of a session cost together, each counted once a superset. */

@@ -2,8 +2,6 @@ package counterset.score;
 
 import static counterset.score.Weight.rule;
 
-import counterset.planning.Candidate;
-
 /** No exercise, nor a variant of it, comes twice; a unit is a pair. */
 public final class ExerciseRepeated extends AlikeConstraint {
 

@@ -2,8 +2,6 @@ package counterset.score;
 
 import static counterset.score.Weight.points;
 
-import counterset.planning.Candidate;
-
 /** Exercises feel different from each other; a unit is a pair of one family. */
 public final class FamilyAgain extends AlikeConstraint {
 

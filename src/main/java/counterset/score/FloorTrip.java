@@ -4,7 +4,6 @@ import static counterset.score.Weight.points;
 
 import counterset.model.English;
 import counterset.model.Match;
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /** One goes down to the floor, or gets up from it, once; a unit is a time after the first. */

@@ -4,8 +4,6 @@ import static counterset.score.Weight.wish;
 
 import counterset.model.English;
 import counterset.model.Match;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /** Every exercise that the coach asked for is there; a unit is an exercise. */

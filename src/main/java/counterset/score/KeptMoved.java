@@ -4,8 +4,6 @@ import static counterset.score.Weight.rule;
 
 import counterset.model.Keep;
 import counterset.model.Match;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import java.util.List;
 import java.util.Optional;
 

@@ -2,8 +2,6 @@ package counterset.score;
 
 import static counterset.score.Weight.points;
 
-import counterset.planning.Candidate;
-
 /** What the client likes is welcome; a unit is an exercise. */
 public final class Likes extends PlaceConstraint {
 

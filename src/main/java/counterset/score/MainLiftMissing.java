@@ -6,8 +6,6 @@ import counterset.model.English;
 import counterset.model.Identified;
 import counterset.model.MainLift;
 import counterset.model.Match;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /** Every {@link MainLift} for a target that the client can do is there; a unit is a main lift. */

@@ -4,7 +4,6 @@ import static counterset.score.Weight.points;
 
 import counterset.model.English;
 import counterset.model.Match;
-import counterset.planning.Candidate;
 import java.util.List;
 
 /** A modification fits the moment; a unit is a point of {@link Candidate#awkwardnessFor}. */

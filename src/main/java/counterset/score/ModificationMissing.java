@@ -6,7 +6,6 @@ import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.Match;
 import counterset.model.Problem;
-import counterset.planning.Candidate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;

@@ -5,7 +5,6 @@ import static counterset.score.Weight.points;
 import counterset.model.English;
 import counterset.model.Match;
 import counterset.model.SupersetKind;
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /**

@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /**
  * Sees every two exercises of a session in their order. What two cost depends on a class of each
  * alone, so that a search needs to count classes only.

@@ -2,7 +2,6 @@ package counterset.score;
 
 import counterset.model.English;
 import counterset.model.Match;
-import counterset.planning.Candidate;
 import java.util.List;
 
 /** Sees one exercise at its place. */

@@ -2,10 +2,6 @@ package counterset.score;
 
 import counterset.model.English;
 import counterset.model.WeekProblem;
-import counterset.planning.Candidate;
-import counterset.planning.EarlierDay;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
 
 /**
  * A muscle group with 3 direct sets or more rests 48 hours before the next such session; a unit is

@@ -1,8 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-
 /** Sees a session as a whole, and is quick about it: a search asks for it at every change. */
 public abstract class SessionConstraint extends PlanConstraint {
 

@@ -1,9 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.Change;
-import counterset.planning.SessionFacts;
-
 /**
  * The score of a session, for a search: what the matches of a {@link Ledger} add up to, tracks
  * apart.

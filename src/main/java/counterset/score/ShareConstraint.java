@@ -1,8 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-
 /** Sees how all that is counted is shared out among tags. */
 public abstract class ShareConstraint extends PlanConstraint {
 

@@ -3,7 +3,6 @@ package counterset.score;
 import static counterset.score.Weight.rule;
 
 import counterset.model.Match;
-import counterset.planning.Candidate;
 import java.util.List;
 
 /** A one-sided exercise fills one superset of two; a unit is an exercise that does not. */

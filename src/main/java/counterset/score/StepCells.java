@@ -1,9 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.Change;
-import counterset.planning.SessionFacts;
-
 /**
  * What each step of a session costs. It remembers the state of the room before each step. After a
  * change it walks on only until it is back in the state that it remembers, usually a step or two

@@ -1,9 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.Change;
-import counterset.planning.SessionFacts;
-
 /** What each superset of a session costs by itself, and each exercise in it. */
 final class SupersetCells {
 

@@ -1,14 +1,17 @@
 package counterset.score;
 
-import counterset.planning.SessionFacts;
 import java.util.Arrays;
 
 /** The counts of a session while a search changes it; each change of one adds what it costs. */
 final class TagCounts {
 
   private final Tables tables;
-  private final int[] counts;
+  private final Level[] level;
+  private final int[] points;
   private final Sums ofNothing = new Sums();
+
+  /** By tag, where in the points its count stands. */
+  private final int[] at;
 
   // What to take back, as pairs of a tag and an amount.
   private int[] trail = new int[64];
@@ -16,21 +19,19 @@ final class TagCounts {
 
   TagCounts(SessionFacts facts) {
     tables = Tables.of(facts);
-    counts = new int[tables.level.length];
-    for (int tag = 0; tag < counts.length; tag++) {
-      ofNothing.add(tables.level[tag], points(tag));
+    level = tables.level;
+    points = tables.points;
+    at = tables.none.clone();
+    for (int tag = 0; tag < at.length; tag++) {
+      ofNothing.add(level[tag], points[at[tag]]);
     }
   }
 
   /** Forgets all counts, and adds what it costs that there is nothing. */
   void clear(Sums sums) {
-    Arrays.fill(counts, 0);
+    System.arraycopy(tables.none, 0, at, 0, at.length);
     trailSize = 0;
     sums.add(ofNothing, 1);
-  }
-
-  private int points(int tag) {
-    return tables.points[tag][counts[tag] - tables.least[tag]];
   }
 
   /** Counts what some pairs of a tag and an amount say, or with a sign of -1 no longer. */
@@ -45,11 +46,12 @@ final class TagCounts {
     if (more == 0) {
       return;
     }
-    int before = points(tag);
-    counts[tag] += more;
-    int after = points(tag);
-    if (after != before) {
-      sums.add(tables.level[tag], after - before);
+    int before = at[tag];
+    int after = before + more;
+    at[tag] = after;
+    int dearer = points[after] - points[before];
+    if (dearer != 0) {
+      sums.add(level[tag], dearer);
     }
     if (trailSize + 2 > trail.length) {
       trail = Arrays.copyOf(trail, 2 * trail.length);
@@ -67,7 +69,7 @@ final class TagCounts {
   void back() {
     while (trailSize > 0) {
       trailSize -= 2;
-      counts[trail[trailSize]] -= trail[trailSize + 1];
+      at[trail[trailSize]] -= trail[trailSize + 1];
     }
   }
 }

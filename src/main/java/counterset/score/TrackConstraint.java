@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** Sees what the followers of a track do in place of an exercise that does not suit them. */
 public abstract class TrackConstraint extends PlanConstraint {
 

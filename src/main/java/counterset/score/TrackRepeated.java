@@ -4,7 +4,6 @@ import static counterset.score.Weight.rule;
 
 import counterset.model.English;
 import counterset.model.Match;
-import counterset.planning.Candidate;
 import java.util.List;
 
 /** No modification brings an exercise, nor a variant of it, twice to a track; a unit is a pair. */

@@ -6,8 +6,6 @@ import counterset.model.English;
 import counterset.model.Match;
 import counterset.model.Target;
 import counterset.model.TargetCoverage;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /** Every target gets its share of the sets; a unit is a squared set away from it. */

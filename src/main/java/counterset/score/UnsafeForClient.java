@@ -2,8 +2,6 @@ package counterset.score;
 
 import static counterset.score.Weight.rule;
 
-import counterset.planning.Candidate;
-
 /** Nothing that a limitation forbids is done; a unit is an exercise and limitation. */
 public final class UnsafeForClient extends PlaceConstraint {
 

@@ -2,13 +2,9 @@ package counterset.score;
 
 import static counterset.score.Weight.points;
 
-import counterset.planning.Candidate;
 import java.util.Optional;
 
-/**
- * What was done lately rests; a unit is a point of {@link
- * counterset.planning.Candidate#recentPoints}.
- */
+/** What was done lately rests; a unit is a point of {@link Candidate#recentPoints}. */
 public final class UsedRecently extends PlaceConstraint {
 
   UsedRecently() {

@@ -3,10 +3,6 @@ package counterset.score;
 import counterset.model.English;
 import counterset.model.WeekPlan;
 import counterset.model.WeekPlan.WeekMatch;
-import counterset.planning.Candidate;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
-import counterset.planning.WeekTarget;
 
 /**
  * A target of several sessions is trained directly on at least two days of the week; a unit is a

@@ -1,10 +1,6 @@
 package counterset.score;
 
 import counterset.model.English;
-import counterset.planning.Candidate;
-import counterset.planning.EarlierDay;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
 
 /**
  * Exercises, variants counting as the same, do not come again too soon, nor families on

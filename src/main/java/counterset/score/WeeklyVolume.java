@@ -4,10 +4,6 @@ import counterset.model.English;
 import counterset.model.WeekPlan;
 import counterset.model.WeekPlan.WeekMatch;
 import counterset.model.WeekProblem.SetRange;
-import counterset.planning.Candidate;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
-import counterset.planning.WeekTarget;
 
 /**
  * Each target gets a useful number of sets in the week, indirect ones counted half; a unit is a

@@ -3,7 +3,7 @@ package counterset.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.json.Schemas;
-import counterset.solve.Effort;
+import counterset.search.Effort;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -3,10 +3,10 @@ package counterset.referee;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
-import counterset.planning.Candidate;
-import counterset.planning.ExerciseFilter;
 import counterset.planning.Place;
 import counterset.referee.Verdict.Status;
+import counterset.score.Candidate;
+import counterset.score.ExerciseFilter;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;

@@ -4,13 +4,13 @@ import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftSc
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Problem;
-import counterset.planning.Candidate;
 import counterset.planning.Place;
-import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
 import counterset.planning.constraints.SessionConstraint;
 import counterset.planning.scoring.SearchScoreCalculator;
+import counterset.score.Candidate;
+import counterset.score.SessionFacts;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -2,10 +2,6 @@ package counterset.score;
 
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -1,15 +1,15 @@
-package counterset.solve;
+package counterset.search;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
 import counterset.model.Catalogue;
 import counterset.model.Problem;
-import counterset.planning.Candidate;
-import counterset.planning.ExerciseFilter;
 import counterset.planning.Place;
-import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
 import counterset.planning.scoring.SearchScoreCalculator;
+import counterset.score.Candidate;
+import counterset.score.ExerciseFilter;
+import counterset.score.SessionFacts;
 import counterset.timeline.SessionLength;
 import java.util.List;
 import java.util.OptionalInt;

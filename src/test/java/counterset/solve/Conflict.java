@@ -1,4 +1,4 @@
-package counterset.solve;
+package counterset.search;
 
 import counterset.fixture.Problems;
 import counterset.fixture.Trade;

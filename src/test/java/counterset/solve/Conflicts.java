@@ -1,8 +1,8 @@
-package counterset.solve;
+package counterset.search;
 
 import static counterset.fixture.ExerciseBuilder.exercise;
 import static counterset.fixture.ExerciseBuilder.plain;
-import static counterset.solve.Conflict.target;
+import static counterset.search.Conflict.target;
 
 import counterset.fixture.Trade;
 import counterset.model.At;

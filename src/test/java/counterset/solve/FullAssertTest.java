@@ -1,4 +1,4 @@
-package counterset.solve;
+package counterset.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -20,14 +20,13 @@ import counterset.model.Problem;
 import counterset.model.Region;
 import counterset.model.Superset;
 import counterset.model.Target;
-import counterset.planning.Candidate;
-import counterset.planning.FewChanges;
 import counterset.planning.Place;
-import counterset.planning.SessionFacts;
 import counterset.planning.SessionSolution;
 import counterset.planning.SessionSolutions;
 import counterset.planning.constraints.SessionConstraintProvider;
 import counterset.planning.scoring.SearchScoreCalculator;
+import counterset.score.Candidate;
+import counterset.score.SessionFacts;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;

@@ -1,6 +1,6 @@
-package counterset.solve;
+package counterset.search;
 
-import static counterset.solve.Nearby.worth;
+import static counterset.search.Nearby.worth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 

@@ -1,4 +1,4 @@
-package counterset.solve;
+package counterset.search;
 
 import counterset.fixture.GivenPlans;
 import counterset.fixture.Problems;
@@ -14,7 +14,7 @@ import counterset.model.Problem;
 import counterset.model.Region;
 import counterset.model.Superset;
 import counterset.model.Target;
-import counterset.planning.ExerciseFilter;
+import counterset.score.ExerciseFilter;
 import counterset.timeline.SessionLength;
 import java.util.ArrayList;
 import java.util.Collection;

@@ -1,4 +1,4 @@
-package counterset.solve;
+package counterset.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -11,7 +11,7 @@ import counterset.model.Keep;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.Region;
-import counterset.planning.ExerciseFilter;
+import counterset.score.ExerciseFilter;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,6 +1,6 @@
-package counterset.solve;
+package counterset.search;
 
-import static counterset.solve.Nearby.worth;
+import static counterset.search.Nearby.worth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -13,7 +13,7 @@ import counterset.model.Exercise;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.Region;
-import counterset.planning.ExerciseFilter;
+import counterset.score.ExerciseFilter;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;

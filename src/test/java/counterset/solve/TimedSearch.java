@@ -1,9 +1,9 @@
-package counterset.solve;
+package counterset.search;
 
 import counterset.model.Catalogue;
 import counterset.model.Problem;
-import counterset.planning.ExerciseFilter;
-import counterset.planning.SessionFacts;
+import counterset.score.ExerciseFilter;
+import counterset.score.SessionFacts;
 import counterset.timeline.SessionLength;
 import java.util.ArrayList;
 import java.util.Collections;

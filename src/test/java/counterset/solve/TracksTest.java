@@ -1,4 +1,4 @@
-package counterset.solve;
+package counterset.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

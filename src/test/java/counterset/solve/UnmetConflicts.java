@@ -1,12 +1,12 @@
-package counterset.solve;
+package counterset.search;
 
 import static counterset.fixture.ExerciseBuilder.exercise;
-import static counterset.solve.Conflict.target;
-import static counterset.solve.Conflicts.CARE;
-import static counterset.solve.Conflicts.PLENTY;
-import static counterset.solve.Conflicts.SQUAT;
-import static counterset.solve.Conflicts.onTheFloor;
-import static counterset.solve.Conflicts.plenty;
+import static counterset.search.Conflict.target;
+import static counterset.search.Conflicts.CARE;
+import static counterset.search.Conflicts.PLENTY;
+import static counterset.search.Conflicts.SQUAT;
+import static counterset.search.Conflicts.onTheFloor;
+import static counterset.search.Conflicts.plenty;
 
 import counterset.fixture.Problems;
 import counterset.fixture.Trade;

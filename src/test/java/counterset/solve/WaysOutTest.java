@@ -1,7 +1,7 @@
-package counterset.solve;
+package counterset.search;
 
 import static counterset.fixture.ExerciseBuilder.plain;
-import static counterset.solve.Conflict.target;
+import static counterset.search.Conflict.target;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.model.Plan;

@@ -1,4 +1,4 @@
-package counterset.solve;
+package counterset.search;
 
 import static java.time.DayOfWeek.FRIDAY;
 import static java.time.DayOfWeek.MONDAY;
