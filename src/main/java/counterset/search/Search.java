@@ -1,9 +1,11 @@
 package counterset.search;
 
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import counterset.score.Lineup;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.IntFunction;
 
 /** Several searches for one task, from seeds of their own, spread over the cores. */
@@ -59,6 +61,15 @@ final class Search {
     Starts.Found found = starts.best(all);
     moves += found.moves();
     return found.best().orElseGet(() -> Draft.of(given)).lineups();
+  }
+
+  /**
+   * Tells of each better draft when it is found, in the thread that found it. For measuring.
+   *
+   * @param watcher to be set before the search runs
+   */
+  void watch(Consumer<HardMediumSoftScore> watcher) {
+    starts.watch(watcher);
   }
 
   /** How many moves the solver has made. */

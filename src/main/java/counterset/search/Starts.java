@@ -1,5 +1,6 @@
 package counterset.search;
 
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
 import ai.timefold.solver.core.api.solver.Solver;
 import ai.timefold.solver.core.api.solver.SolverFactory;
 import ai.timefold.solver.core.config.solver.SolverConfig;
@@ -14,6 +15,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Consumer;
 
 /**
  * Several searches spread over the cores. The best result wins and the earliest of equal ones, so
@@ -29,6 +31,8 @@ final class Starts {
   private final int mostThreads;
   private final List<Solver<Draft>> running = new ArrayList<>();
   private boolean stopped;
+  // Null where nobody watches.
+  private Consumer<HardMediumSoftScore> watcher;
 
   /** No search yet; at most so many will run at once, at least 1. */
   Starts(int mostThreads) {
@@ -64,6 +68,9 @@ final class Starts {
       // The only one there is; it tells how many moves it made.
       DefaultSolver<Draft> solver =
           (DefaultSolver<Draft>) SolverFactory.<Draft>create(start.config()).buildSolver();
+      if (watcher != null) {
+        solver.addEventListener(event -> watcher.accept(event.getNewBestSolution().getScore()));
+      }
       synchronized (running) {
         if (stopped) {
           return new Found(Optional.empty(), 0);
@@ -75,6 +82,11 @@ final class Starts {
           Optional.of(best).filter(draft -> draft.getScore() != null),
           solver.getMoveEvaluationCount());
     };
+  }
+
+  /** Tells of each better draft when it is found; to be set before the searches run. */
+  void watch(Consumer<HardMediumSoftScore> whoever) {
+    watcher = whoever;
   }
 
   /** Ends all searches soon; what they have found so far counts. */

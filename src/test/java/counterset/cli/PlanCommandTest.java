@@ -65,7 +65,7 @@ class PlanCommandTest {
     Cli plan = plan("--effort", effort.id(), "--format", "json");
     assertThat(plan.json().at("/solver/effort").textValue()).isEqualTo(effort.id());
     assertThat(plan.json().at("/solver/moves").longValue())
-        .isEqualTo(effort.tries(plan.json().at("/supersets").size()));
+        .isEqualTo(effort.starts() * effort.moves(plan.json().at("/supersets").size()));
   }
 
   @Test

@@ -32,15 +32,15 @@ final class Scorer {
 
   /** What the ledgers write down. */
   Said ledger(ScoreCase scoreCase) {
-    List<Numbered> sessions = numbered(scoreCase);
+    List<Lineup> sessions = lineups(scoreCase);
     Said said = sessions.stream().map(Scorer::ledger).reduce(Said::plus).orElseThrow();
     return scoreCase
         .week()
         .map(
             week -> {
               WeekFacts facts =
-                  new WeekFacts(week, catalogue, sessions.stream().map(Numbered::facts).toList());
-              return said.plus(ledger(facts, sessions.stream().map(Numbered::places).toList()));
+                  new WeekFacts(week, catalogue, sessions.stream().map(Lineup::facts).toList());
+              return said.plus(ledger(facts, sessions.stream().map(Lineup::places).toList()));
             })
         .orElse(said);
   }
@@ -50,8 +50,8 @@ final class Scorer {
     int hard = 0;
     int medium = 0;
     int soft = 0;
-    List<Numbered> sessions = numbered(scoreCase);
-    for (Numbered session : sessions) {
+    List<Lineup> sessions = lineups(scoreCase);
+    for (Lineup session : sessions) {
       SessionScore own = new SessionScore(session.facts());
       own.compute(session.places());
       TrackScore tracks = new TrackScore(session.facts());
@@ -63,7 +63,7 @@ final class Scorer {
     if (scoreCase.week().isPresent()) {
       WeekFacts facts =
           new WeekFacts(
-              scoreCase.week().get(), catalogue, sessions.stream().map(Numbered::facts).toList());
+              scoreCase.week().get(), catalogue, sessions.stream().map(Lineup::facts).toList());
       WeekScore week = new WeekScore(facts);
       for (WeekDay day : facts.days()) {
         week.add(day, sessions.get(day.index()).places());
@@ -75,19 +75,16 @@ final class Scorer {
     return hard + "/" + medium + "/" + soft;
   }
 
-  /** A session by numbers. */
-  record Numbered(SessionFacts facts, Candidate[] places, Candidate[] standIns) {}
-
-  private List<Numbered> numbered(ScoreCase scoreCase) {
-    return scoreCase.sessions().stream().map(this::numbered).toList();
+  private List<Lineup> lineups(ScoreCase scoreCase) {
+    return scoreCase.sessions().stream().map(this::lineup).toList();
   }
 
-  private Numbered numbered(Filled session) {
+  private Lineup lineup(Filled session) {
     SessionFacts facts =
         new SessionFacts(session.problem(), catalogue, session.exercises(), session.supersets());
     List<Exercise> standIns = new ArrayList<>();
     session.standIns().forEach(standIns::addAll);
-    return new Numbered(facts, candidates(facts, session.places()), candidates(facts, standIns));
+    return new Lineup(facts, candidates(facts, session.places()), candidates(facts, standIns));
   }
 
   private static Candidate[] candidates(SessionFacts facts, List<Exercise> exercises) {
@@ -96,10 +93,10 @@ final class Scorer {
         .toArray(Candidate[]::new);
   }
 
-  private static Said ledger(Numbered session) {
+  private static Said ledger(Lineup session) {
     int[] sums = new int[Level.values().length];
     SortedMap<String, Tally> tallies = new TreeMap<>();
-    for (Ledger.Entry entry : Ledger.of(session.facts(), session.places(), session.standIns())) {
+    for (Ledger.Entry entry : Ledger.of(session)) {
       Constraint constraint = entry.constraint();
       sums[constraint.level().ordinal()] += entry.points();
       String key =

@@ -1,12 +1,11 @@
-package counterset.planning.constraints;
+package counterset.score;
 
 import static counterset.fixture.ExerciseBuilder.exercise;
 import static counterset.fixture.ExerciseBuilder.plain;
 import static counterset.fixture.SessionBuilder.clock;
 import static counterset.fixture.SessionBuilder.session;
-import static counterset.planning.constraints.Check.costs;
-import static counterset.planning.constraints.Check.silent;
-import static counterset.planning.constraints.SessionConstraint.*;
+import static counterset.score.Check.costs;
+import static counterset.score.Check.silent;
 
 import counterset.fixture.ExerciseBuilder;
 import counterset.fixture.Problems;
@@ -45,94 +44,95 @@ class TrackConstraintsTest {
 
   @Test
   void modificationMissingCountsExercisesThatDoNotSuitATrack() {
-    silent(MODIFICATION_MISSING, session().superset(squat, hinge));
-    silent(MODIFICATION_MISSING, knees().superset(hinge, bridge));
-    costs(MODIFICATION_MISSING, 1, knees().superset(squat, hinge));
-    costs(MODIFICATION_MISSING, 2, knees().superset(squat, hinge).superset(bridge, lunge));
-    silent(MODIFICATION_MISSING, knees().superset(squat, hinge).instead(0, "1A", bridge));
-    costs(MODIFICATION_MISSING, 1, knees().superset(squat, hinge).instead(0, "1B", bridge));
-    silent(MODIFICATION_MISSING, knees().superset());
+    silent(ModificationMissing.class, session().superset(squat, hinge));
+    silent(ModificationMissing.class, knees().superset(hinge, bridge));
+    costs(ModificationMissing.class, 1, knees().superset(squat, hinge));
+    costs(ModificationMissing.class, 2, knees().superset(squat, hinge).superset(bridge, lunge));
+    silent(ModificationMissing.class, knees().superset(squat, hinge).instead(0, "1A", bridge));
+    costs(ModificationMissing.class, 1, knees().superset(squat, hinge).instead(0, "1B", bridge));
+    silent(ModificationMissing.class, knees().superset());
   }
 
   @Test
   void modificationMissingLooksAtEachTrackByItself() {
     SessionBuilder two = session().asked(p -> p.tracks(KNEES, NO_FLOOR)).superset(squat, plank);
-    costs(MODIFICATION_MISSING, 2, two);
-    costs(MODIFICATION_MISSING, 1, two.instead(0, "1A", hinge));
-    costs(MODIFICATION_MISSING, 1, two.instead(0, "1B", bridge));
-    silent(MODIFICATION_MISSING, two.instead(1, "1B", hinge));
+    costs(ModificationMissing.class, 2, two);
+    costs(ModificationMissing.class, 1, two.instead(0, "1A", hinge));
+    costs(ModificationMissing.class, 1, two.instead(0, "1B", bridge));
+    silent(ModificationMissing.class, two.instead(1, "1B", hinge));
   }
 
   @Test
   void modificationMissingHoldsATrackToAllItsLimitations() {
     SessionBuilder both =
         session().asked(p -> p.tracks(Set.of("sore-knees", "no-floor"))).superset(squat, hinge);
-    costs(MODIFICATION_MISSING, 1, both.instead(0, "1A", plank));
+    costs(ModificationMissing.class, 1, both.instead(0, "1A", plank));
   }
 
   @Test
   void modificationMissingTakesNothingThatTheSessionForbids() {
     Exercise hard = exercise("hard").withLevel(3).build();
     Exercise loaded = exercise("loaded").withNeed(Trade.DUMBBELL, 1).build();
-    costs(MODIFICATION_MISSING, 1, knees().superset(squat, hinge).instead(0, "1A", lunge));
-    costs(MODIFICATION_MISSING, 1, knees().superset(squat, hinge).instead(0, "1A", hard));
-    costs(MODIFICATION_MISSING, 1, knees().superset(squat, hinge).instead(0, "1A", loaded));
+    costs(ModificationMissing.class, 1, knees().superset(squat, hinge).instead(0, "1A", lunge));
+    costs(ModificationMissing.class, 1, knees().superset(squat, hinge).instead(0, "1A", hard));
+    costs(ModificationMissing.class, 1, knees().superset(squat, hinge).instead(0, "1A", loaded));
     silent(
-        MODIFICATION_MISSING,
+        ModificationMissing.class,
         knees()
             .asked(p -> p.owning(Problems.two(Trade.DUMBBELL)))
             .superset(squat, hinge)
             .instead(0, "1A", loaded));
     costs(
-        MODIFICATION_MISSING,
+        ModificationMissing.class,
         1,
         knees().asked(p -> p.excluding("bridge")).superset(squat, hinge).instead(0, "1A", bridge));
     costs(
-        MODIFICATION_MISSING,
+        ModificationMissing.class,
         1,
         knees().asked(p -> p.limited("no-floor")).superset(squat, hinge).instead(0, "1A", plank));
   }
 
   @Test
   void modificationMissingFitsTheSides() {
-    costs(MODIFICATION_MISSING, 1, knees().superset(squat, hinge).instead(0, "1A", kick));
-    costs(MODIFICATION_MISSING, 1, knees().bothSides(split));
-    silent(MODIFICATION_MISSING, knees().bothSides(split).instead(0, "1A", kick));
-    silent(MODIFICATION_MISSING, knees().bothSides(split).instead(0, "1A", hinge));
-    costs(MODIFICATION_MISSING, 1, knees().bothSides(split).instead(0, "1B", kick));
+    costs(ModificationMissing.class, 1, knees().superset(squat, hinge).instead(0, "1A", kick));
+    costs(ModificationMissing.class, 1, knees().bothSides(split));
+    silent(ModificationMissing.class, knees().bothSides(split).instead(0, "1A", kick));
+    silent(ModificationMissing.class, knees().bothSides(split).instead(0, "1A", hinge));
+    costs(ModificationMissing.class, 1, knees().bothSides(split).instead(0, "1B", kick));
   }
 
   @Test
   void trackRepeatedCountsPairsWithAModification() {
-    silent(TRACK_REPEATED, knees().superset(squat, hinge).instead(0, "1A", bridge));
-    costs(TRACK_REPEATED, 1, knees().superset(squat, hinge).instead(0, "1A", hinge));
+    silent(TrackRepeated.class, knees().superset(squat, hinge).instead(0, "1A", bridge));
+    costs(TrackRepeated.class, 1, knees().superset(squat, hinge).instead(0, "1A", hinge));
     costs(
-        TRACK_REPEATED,
+        TrackRepeated.class,
         1,
         knees().superset(squat, lunge).instead(0, "1A", hinge).instead(0, "1B", hinge));
     costs(
-        TRACK_REPEATED,
+        TrackRepeated.class,
         3,
         knees()
             .superset(squat, lunge)
             .superset(hinge)
             .instead(0, "1A", hinge)
             .instead(0, "1B", hinge));
-    silent(TRACK_REPEATED, knees().superset(hinge, hinge));
-    silent(TRACK_REPEATED, knees().bothSides(split).instead(0, "1A", hinge));
+    silent(TrackRepeated.class, knees().superset(hinge, hinge));
+    silent(TrackRepeated.class, knees().bothSides(split).instead(0, "1A", hinge));
   }
 
   @Test
   void trackRepeatedTakesAVariantForTheSame() {
     Exercise variant = exercise("hinge-slow").withVariantOf("hinge").build();
-    costs(TRACK_REPEATED, 1, knees().superset(squat, hinge).instead(0, "1A", variant));
-    costs(TRACK_REPEATED, 1, knees().bothSides(split).superset(hinge).instead(0, "1A", variant));
+    costs(TrackRepeated.class, 1, knees().superset(squat, hinge).instead(0, "1A", variant));
+    costs(
+        TrackRepeated.class, 1, knees().bothSides(split).superset(hinge).instead(0, "1A", variant));
   }
 
   @Test
   void trackRepeatedLetsTwoTracksDoTheSame() {
     silent(
-        TRACK_REPEATED,
+        TrackRepeated.class,
         session()
             .asked(p -> p.tracks(KNEES, Set.of("sore-knees", "no-floor")))
             .superset(squat, bridge)
@@ -142,7 +142,7 @@ class TrackConstraintsTest {
 
   @Test
   void trackRepeatedIgnoresWhatIsNotNeeded() {
-    silent(TRACK_REPEATED, knees().superset(hinge, bridge).instead(0, "1A", bridge));
+    silent(TrackRepeated.class, knees().superset(hinge, bridge).instead(0, "1A", bridge));
   }
 
   @Test
@@ -157,22 +157,23 @@ class TrackConstraintsTest {
             .withNeed(Trade.DUMBBELL, 1)
             .withNeed(Trade.CHAIR, 1)
             .build();
-    silent(MODIFICATION_AWKWARD, awkward(squat, hinge));
-    costs(MODIFICATION_AWKWARD, 10, awkward(squat, loaded));
-    costs(MODIFICATION_AWKWARD, 4, awkward(squat, seated));
-    costs(MODIFICATION_AWKWARD, 15, awkward(squat, curl));
-    costs(MODIFICATION_AWKWARD, 39, awkward(squat, all));
+    silent(ModificationAwkward.class, awkward(squat, hinge));
+    costs(ModificationAwkward.class, 10, awkward(squat, loaded));
+    costs(ModificationAwkward.class, 4, awkward(squat, seated));
+    costs(ModificationAwkward.class, 15, awkward(squat, curl));
+    costs(ModificationAwkward.class, 39, awkward(squat, all));
     silent(
-        MODIFICATION_AWKWARD, awkward(deep("goblet").withNeed(Trade.DUMBBELL, 1).build(), loaded));
+        ModificationAwkward.class,
+        awkward(deep("goblet").withNeed(Trade.DUMBBELL, 1).build(), loaded));
     costs(
-        MODIFICATION_AWKWARD,
+        ModificationAwkward.class,
         10,
         awkward(deep("goblet").withNeed(Trade.DUMBBELL, 2).build(), loaded));
     costs(
-        MODIFICATION_AWKWARD,
+        ModificationAwkward.class,
         4,
         awkward(deep("goblet").withNeed(Trade.DUMBBELL, 1).build(), hinge));
-    silent(MODIFICATION_AWKWARD, awkward(hinge, all));
+    silent(ModificationAwkward.class, awkward(hinge, all));
   }
 
   private static SessionBuilder awkward(Exercise main, Exercise instead) {
@@ -186,7 +187,7 @@ class TrackConstraintsTest {
   void modificationAwkwardCountsBothSidesOnce() {
     Exercise seated =
         exercise("seated").withPosition(Position.SEATED).withSides(Sides.UNILATERAL).build();
-    costs(MODIFICATION_AWKWARD, 4, knees().bothSides(split).instead(0, "1A", seated));
+    costs(ModificationAwkward.class, 4, knees().bothSides(split).instead(0, "1A", seated));
   }
 
   @Test
@@ -194,23 +195,26 @@ class TrackConstraintsTest {
     Exercise curl = exercise("curl").withPrimary("biceps").build();
     Target[] twice = {new Target("quadriceps", 1, 2)};
     silent(
-        TARGET_UNCOVERED,
+        TargetUncovered.class,
         knees().asked(p -> p.targets(twice)).superset(squat, hinge).instead(0, "1A", bridge));
     costs(
-        TARGET_UNCOVERED,
+        TargetUncovered.class,
         1,
         knees().asked(p -> p.targets(twice)).superset(squat, hinge).instead(0, "1A", curl));
-    costs(TARGET_UNCOVERED, 1, knees().asked(p -> p.targets(twice)).superset(squat, hinge));
-    costs(TARGET_UNCOVERED, 4, knees().asked(p -> p.targets(twice)).superset().candidates(hinge));
+    costs(TargetUncovered.class, 1, knees().asked(p -> p.targets(twice)).superset(squat, hinge));
+    costs(
+        TargetUncovered.class,
+        4,
+        knees().asked(p -> p.targets(twice)).superset().candidates(hinge));
   }
 
   @Test
   void targetUncoveredLeavesOutWhatATrackCannotTrain() {
     Exercise curl = exercise("curl").withPrimary("biceps").build();
     Target[] two = {new Target("quadriceps", 1, 1), new Target("biceps", 1, 1)};
-    silent(TARGET_UNCOVERED, knees().asked(p -> p.targets(two)).superset(squat, curl));
+    silent(TargetUncovered.class, knees().asked(p -> p.targets(two)).superset(squat, curl));
     costs(
-        TARGET_UNCOVERED,
+        TargetUncovered.class,
         1,
         knees().asked(p -> p.targets(two)).superset(squat, curl).candidates(hinge));
   }
@@ -219,12 +223,12 @@ class TrackConstraintsTest {
   void changeoverTooLongGoesAlongEachTrack() {
     Exercise prone = exercise("prone").withPosition(Position.PRONE).build();
     Exercise deepProne = deep("deep-prone").withPosition(Position.PRONE).build();
-    silent(CHANGEOVER_TOO_LONG, knees().superset(squat, hinge).instead(0, "1A", bridge));
-    costs(CHANGEOVER_TOO_LONG, 1, knees().superset(squat, hinge).instead(0, "1A", prone));
-    costs(CHANGEOVER_TOO_LONG, 1, knees().superset(deepProne, hinge).instead(0, "1A", bridge));
-    costs(CHANGEOVER_TOO_LONG, 2, knees().superset(plank, hinge));
+    silent(ChangeoverTooLong.class, knees().superset(squat, hinge).instead(0, "1A", bridge));
+    costs(ChangeoverTooLong.class, 1, knees().superset(squat, hinge).instead(0, "1A", prone));
+    costs(ChangeoverTooLong.class, 1, knees().superset(deepProne, hinge).instead(0, "1A", bridge));
+    costs(ChangeoverTooLong.class, 2, knees().superset(plank, hinge));
     costs(
-        CHANGEOVER_TOO_LONG,
+        ChangeoverTooLong.class,
         3,
         knees().asked(p -> p.clock(clock(2, 3))).superset(squat, hinge).instead(0, "1A", prone));
   }

@@ -1,12 +1,11 @@
-package counterset.planning.constraints;
+package counterset.score;
 
 import static counterset.fixture.ExerciseBuilder.exercise;
 import static counterset.fixture.ExerciseBuilder.oneSided;
 import static counterset.fixture.ExerciseBuilder.plain;
 import static counterset.fixture.WeekBuilder.week;
-import static counterset.planning.constraints.WeekCheck.costs;
-import static counterset.planning.constraints.WeekCheck.silent;
-import static counterset.planning.constraints.WeekConstraint.WEEK_REPEATED;
+import static counterset.score.WeekCheck.costs;
+import static counterset.score.WeekCheck.silent;
 import static java.time.DayOfWeek.FRIDAY;
 import static java.time.DayOfWeek.MONDAY;
 import static java.time.DayOfWeek.SATURDAY;
@@ -32,43 +31,44 @@ class VarietyConstraintsTest {
 
   @Test
   void weekRepeatedCountsPairsOfSessions() {
-    silent(WEEK_REPEATED, week().on(MONDAY, a).on(THURSDAY, b));
-    silent(WEEK_REPEATED, week().on(MONDAY, a, a));
-    costs(WEEK_REPEATED, 12, week().on(MONDAY, a, b).on(THURSDAY, a));
-    costs(WEEK_REPEATED, 12, week().on(SUNDAY, a).on(MONDAY, a));
-    costs(WEEK_REPEATED, 36, week().on(MONDAY, a).on(THURSDAY, a).on(SATURDAY, a));
-    costs(WEEK_REPEATED, 24, week().on(MONDAY, a, side).on(FRIDAY, side, a));
+    silent(WeekRepeated.class, week().on(MONDAY, a).on(THURSDAY, b));
+    silent(WeekRepeated.class, week().on(MONDAY, a, a));
+    costs(WeekRepeated.class, 12, week().on(MONDAY, a, b).on(THURSDAY, a));
+    costs(WeekRepeated.class, 12, week().on(SUNDAY, a).on(MONDAY, a));
+    costs(WeekRepeated.class, 36, week().on(MONDAY, a).on(THURSDAY, a).on(SATURDAY, a));
+    costs(WeekRepeated.class, 24, week().on(MONDAY, a, side).on(FRIDAY, side, a));
   }
 
   @Test
   void weekRepeatedTakesAVariantForTheSameExercise() {
-    costs(WEEK_REPEATED, 12, week().on(MONDAY, a).on(THURSDAY, variant));
-    costs(WEEK_REPEATED, 12, week().on(MONDAY, a, variant).on(THURSDAY, a, variant));
+    costs(WeekRepeated.class, 12, week().on(MONDAY, a).on(THURSDAY, variant));
+    costs(WeekRepeated.class, 12, week().on(MONDAY, a, variant).on(THURSDAY, a, variant));
   }
 
   @Test
   void weekRepeatedCountsFamiliesOnNeighbouringDays() {
-    costs(WEEK_REPEATED, 4, week().on(MONDAY, a).on(TUESDAY, cousin));
-    costs(WEEK_REPEATED, 4, week().on(TUESDAY, a).on(MONDAY, cousin));
-    silent(WEEK_REPEATED, week().on(MONDAY, a).on(THURSDAY, cousin));
-    silent(WEEK_REPEATED, week().on(MONDAY, a).on(SUNDAY, cousin));
-    costs(WEEK_REPEATED, 16, week().on(MONDAY, a).on(TUESDAY, a));
+    costs(WeekRepeated.class, 4, week().on(MONDAY, a).on(TUESDAY, cousin));
+    costs(WeekRepeated.class, 4, week().on(TUESDAY, a).on(MONDAY, cousin));
+    silent(WeekRepeated.class, week().on(MONDAY, a).on(THURSDAY, cousin));
+    silent(WeekRepeated.class, week().on(MONDAY, a).on(SUNDAY, cousin));
+    costs(WeekRepeated.class, 16, week().on(MONDAY, a).on(TUESDAY, a));
   }
 
   @ParameterizedTest
   @CsvSource({"1, 12", "10, 12", "11, 0", "20, 0"})
   void weekRepeatedReachesBackTwoWeeks(int daysBeforeMonday, int points) {
-    costs(WEEK_REPEATED, points, week().before(daysBeforeMonday, Map.of(), "a").on(THURSDAY, a));
+    costs(
+        WeekRepeated.class, points, week().before(daysBeforeMonday, Map.of(), "a").on(THURSDAY, a));
   }
 
   @Test
   void weekRepeatedCountsFamiliesOfTheSundayBefore() {
-    costs(WEEK_REPEATED, 4 + 12, week().before(1, Map.of(), "cousin").on(MONDAY, a, cousin));
-    silent(WEEK_REPEATED, week().before(2, Map.of(), "cousin").on(MONDAY, a));
+    costs(WeekRepeated.class, 4 + 12, week().before(1, Map.of(), "cousin").on(MONDAY, a, cousin));
+    silent(WeekRepeated.class, week().before(2, Map.of(), "cousin").on(MONDAY, a));
   }
 
   @Test
   void weekRepeatedPassesOverWhatTheCatalogueDoesNotKnow() {
-    silent(WEEK_REPEATED, week().before(1, Map.of(), "gone").on(MONDAY, a));
+    silent(WeekRepeated.class, week().before(1, Map.of(), "gone").on(MONDAY, a));
   }
 }

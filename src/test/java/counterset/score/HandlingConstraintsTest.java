@@ -1,12 +1,11 @@
-package counterset.planning.constraints;
+package counterset.score;
 
 import static counterset.fixture.ExerciseBuilder.exercise;
 import static counterset.fixture.ExerciseBuilder.plain;
 import static counterset.fixture.SessionBuilder.clock;
 import static counterset.fixture.SessionBuilder.session;
-import static counterset.planning.constraints.Check.costs;
-import static counterset.planning.constraints.Check.silent;
-import static counterset.planning.constraints.SessionConstraint.*;
+import static counterset.score.Check.costs;
+import static counterset.score.Check.silent;
 
 import counterset.fixture.SessionBuilder;
 import counterset.fixture.Trade;
@@ -42,18 +41,18 @@ class HandlingConstraintsTest {
 
   @Test
   void changeoverTooLongHasFiveSecondsOfWorkInsideASuperset() {
-    silent(CHANGEOVER_TOO_LONG, session().superset(standing, dumbbell));
-    silent(CHANGEOVER_TOO_LONG, session().superset(standing, seated));
-    costs(CHANGEOVER_TOO_LONG, 1, session().superset(standing, prone));
-    silent(CHANGEOVER_TOO_LONG, session().superset(standing, standingToo));
+    silent(ChangeoverTooLong.class, session().superset(standing, dumbbell));
+    silent(ChangeoverTooLong.class, session().superset(standing, seated));
+    costs(ChangeoverTooLong.class, 1, session().superset(standing, prone));
+    silent(ChangeoverTooLong.class, session().superset(standing, standingToo));
   }
 
   @Test
   void changeoverTooLongAddsTheSwitch() {
     Intervals two = new Intervals(10, 150, 45, 2, 30, 0, 2, 1);
     Exercise mat = exercise("mat").withNeed(Trade.MAT, 1).withPosition(Position.WALL).build();
-    costs(CHANGEOVER_TOO_LONG, 3, session().asked(p -> p.clock(two)).superset(standing, mat));
-    silent(CHANGEOVER_TOO_LONG, session().asked(p -> p.clock(two)).superset(standing, prone));
+    costs(ChangeoverTooLong.class, 3, session().asked(p -> p.clock(two)).superset(standing, mat));
+    silent(ChangeoverTooLong.class, session().asked(p -> p.clock(two)).superset(standing, prone));
   }
 
   @Test
@@ -66,12 +65,13 @@ class HandlingConstraintsTest {
             .withNeed(Trade.CHAIR, 1)
             .withPosition(Position.SEATED)
             .build();
-    silent(CHANGEOVER_TOO_LONG, session().superset(standing, standingToo).superset(worn));
-    silent(CHANGEOVER_TOO_LONG, session().superset(standing, standingToo).superset(heavy));
-    costs(CHANGEOVER_TOO_LONG, 5, session().superset(standing, standingToo).superset(heavySeat));
+    silent(ChangeoverTooLong.class, session().superset(standing, standingToo).superset(worn));
+    silent(ChangeoverTooLong.class, session().superset(standing, standingToo).superset(heavy));
+    costs(
+        ChangeoverTooLong.class, 5, session().superset(standing, standingToo).superset(heavySeat));
     Intervals shorter = new Intervals(10, 150, 45, 0, 29, 0, 2, 1);
     costs(
-        CHANGEOVER_TOO_LONG,
+        ChangeoverTooLong.class,
         1,
         session().asked(p -> p.clock(shorter)).superset(standing).superset(heavy));
   }
@@ -79,66 +79,66 @@ class HandlingConstraintsTest {
   @Test
   void equipmentChangeCountsItemsUpAndDown() {
     silent(
-        EQUIPMENT_CHANGE,
+        EquipmentChange.class,
         session()
             .superset(dumbbell, exercise("x").withNeed(Trade.DUMBBELL, 1, Load.HEAVY).build()));
-    costs(EQUIPMENT_CHANGE, 1, session().superset(standing, dumbbell));
-    costs(EQUIPMENT_CHANGE, 1, session().superset(dumbbell, standing));
-    costs(EQUIPMENT_CHANGE, 2, session().superset(dumbbell, chair));
-    silent(EQUIPMENT_CHANGE, session().superset(standing, wall).superset(prone));
+    costs(EquipmentChange.class, 1, session().superset(standing, dumbbell));
+    costs(EquipmentChange.class, 1, session().superset(dumbbell, standing));
+    costs(EquipmentChange.class, 2, session().superset(dumbbell, chair));
+    silent(EquipmentChange.class, session().superset(standing, wall).superset(prone));
   }
 
   @Test
   void equipmentChangeTakesAnotherCountOrLoadForAnotherItem() {
-    costs(EQUIPMENT_CHANGE, 2, session().superset(dumbbell, dumbbells));
-    costs(EQUIPMENT_CHANGE, 2, session().superset(dumbbell, lighter));
+    costs(EquipmentChange.class, 2, session().superset(dumbbell, dumbbells));
+    costs(EquipmentChange.class, 2, session().superset(dumbbell, lighter));
   }
 
   @Test
   void equipmentChangeLeavesWornItemsOnWhileTheyAreAllowed() {
-    silent(EQUIPMENT_CHANGE, session().superset(worn, allowing));
-    costs(EQUIPMENT_CHANGE, 1, session().superset(worn, allowing).superset(standing));
-    costs(EQUIPMENT_CHANGE, 1, session().superset(allowing, worn));
-    costs(EQUIPMENT_CHANGE, 2, session().superset(worn, standing).superset(worn));
+    silent(EquipmentChange.class, session().superset(worn, allowing));
+    costs(EquipmentChange.class, 1, session().superset(worn, allowing).superset(standing));
+    costs(EquipmentChange.class, 1, session().superset(allowing, worn));
+    costs(EquipmentChange.class, 2, session().superset(worn, standing).superset(worn));
   }
 
   @Test
   void equipmentChangeGoesRoundByRound() {
     costs(
-        EQUIPMENT_CHANGE,
+        EquipmentChange.class,
         3,
         session().asked(p -> p.clock(clock(2, 2))).superset(dumbbell, standing));
     costs(
-        EQUIPMENT_CHANGE,
+        EquipmentChange.class,
         5,
         session().asked(p -> p.clock(clock(2, 3))).superset(dumbbell, standing));
   }
 
   @Test
   void changeoverSecondsAddsTheWayAndTheHandling() {
-    silent(CHANGEOVER_SECONDS, session().superset(standing, standingToo));
-    costs(CHANGEOVER_SECONDS, 3, session().superset(prone, supine));
-    costs(CHANGEOVER_SECONDS, 5, session().superset(standing, wall));
-    costs(CHANGEOVER_SECONDS, 6, session().superset(supine, seated));
-    costs(CHANGEOVER_SECONDS, 5, session().superset(dumbbell, lighter));
-    costs(CHANGEOVER_SECONDS, 20 + 12 + 6, session().superset(standing, worn).superset(prone));
-    silent(CHANGEOVER_SECONDS, session().superset(worn));
+    silent(ChangeoverSeconds.class, session().superset(standing, standingToo));
+    costs(ChangeoverSeconds.class, 3, session().superset(prone, supine));
+    costs(ChangeoverSeconds.class, 5, session().superset(standing, wall));
+    costs(ChangeoverSeconds.class, 6, session().superset(supine, seated));
+    costs(ChangeoverSeconds.class, 5, session().superset(dumbbell, lighter));
+    costs(ChangeoverSeconds.class, 20 + 12 + 6, session().superset(standing, worn).superset(prone));
+    silent(ChangeoverSeconds.class, session().superset(worn));
   }
 
   @Test
   void floorTripIsFreeTheFirstTime() {
-    silent(FLOOR_TRIP, session().superset(standing, seated));
-    silent(FLOOR_TRIP, session().superset(standing, prone).superset(supine));
-    silent(FLOOR_TRIP, session().superset(prone, standing));
-    costs(FLOOR_TRIP, 1, session().superset(standing, prone).superset(standingToo));
-    costs(FLOOR_TRIP, 1, session().superset(prone, standing).superset(supine));
-    costs(FLOOR_TRIP, 2, session().superset(standing, prone).superset(seated, supine));
+    silent(FloorTrip.class, session().superset(standing, seated));
+    silent(FloorTrip.class, session().superset(standing, prone).superset(supine));
+    silent(FloorTrip.class, session().superset(prone, standing));
+    costs(FloorTrip.class, 1, session().superset(standing, prone).superset(standingToo));
+    costs(FloorTrip.class, 1, session().superset(prone, standing).superset(supine));
+    costs(FloorTrip.class, 2, session().superset(standing, prone).superset(seated, supine));
   }
 
   @Test
   void floorTripGoesRoundByRoundAndOverHoles() {
     SessionBuilder session = session().asked(p -> p.clock(clock(2, 2)));
-    costs(FLOOR_TRIP, 2, session.superset(standing, prone));
-    costs(FLOOR_TRIP, 1, session().superset(standing, prone).superset().superset(null, wall));
+    costs(FloorTrip.class, 2, session.superset(standing, prone));
+    costs(FloorTrip.class, 1, session().superset(standing, prone).superset().superset(null, wall));
   }
 }

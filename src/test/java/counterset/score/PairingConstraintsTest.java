@@ -1,14 +1,13 @@
-package counterset.planning.constraints;
+package counterset.score;
 
 import static counterset.fixture.ExerciseBuilder.exercise;
 import static counterset.fixture.ExerciseBuilder.oneSided;
 import static counterset.fixture.ExerciseBuilder.plain;
 import static counterset.fixture.SessionBuilder.clock;
 import static counterset.fixture.SessionBuilder.session;
-import static counterset.planning.constraints.Check.costs;
-import static counterset.planning.constraints.Check.earns;
-import static counterset.planning.constraints.Check.silent;
-import static counterset.planning.constraints.SessionConstraint.*;
+import static counterset.score.Check.costs;
+import static counterset.score.Check.earns;
+import static counterset.score.Check.silent;
 
 import counterset.fixture.SessionBuilder;
 import counterset.model.Exercise;
@@ -29,13 +28,13 @@ class PairingConstraintsTest {
 
   @Test
   void opposingPairEarnsByKind() {
-    earns(OPPOSING_PAIR, 20, session().superset(extension, curl));
-    earns(OPPOSING_PAIR, 12, session().superset(extension, press));
-    earns(OPPOSING_PAIR, 10, session().superset(sides, sides));
-    silent(OPPOSING_PAIR, session().superset(extension, opener));
-    silent(OPPOSING_PAIR, session().superset(extension, another));
+    earns(OpposingPair.class, 20, session().superset(extension, curl));
+    earns(OpposingPair.class, 12, session().superset(extension, press));
+    earns(OpposingPair.class, 10, session().superset(sides, sides));
+    silent(OpposingPair.class, session().superset(extension, opener));
+    silent(OpposingPair.class, session().superset(extension, another));
     earns(
-        OPPOSING_PAIR,
+        OpposingPair.class,
         42,
         session().superset(extension, curl).superset(press, opener).bothSides(sides));
   }
@@ -43,54 +42,60 @@ class PairingConstraintsTest {
   @Test
   void opposingPairFollowsTheWishOfTheCoach() {
     earns(
-        OPPOSING_PAIR,
+        OpposingPair.class,
         20,
         session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, another));
-    earns(OPPOSING_PAIR, 10, session().asked(p -> p.pairing(Pairing.COMPOUND)).bothSides(sides));
+    earns(
+        OpposingPair.class, 10, session().asked(p -> p.pairing(Pairing.COMPOUND)).bothSides(sides));
     silent(
-        OPPOSING_PAIR, session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, curl));
+        OpposingPair.class,
+        session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, curl));
     silent(
-        OPPOSING_PAIR,
+        OpposingPair.class,
         session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, press));
     silent(
-        OPPOSING_PAIR,
+        OpposingPair.class,
         session().asked(p -> p.pairing(Pairing.FREE)).superset(extension, curl).bothSides(sides));
   }
 
   @Test
   void opposingPairWantsTheWholeSuperset() {
-    silent(OPPOSING_PAIR, session().superset(extension).superset(null, curl));
+    silent(OpposingPair.class, session().superset(extension).superset(null, curl));
     silent(
-        OPPOSING_PAIR,
+        OpposingPair.class,
         session().asked(p -> p.clock(clock(1, 1))).superset(extension).superset(curl));
-    earns(OPPOSING_PAIR, 20, session().asked(p -> p.clock(clock(2, 3))).superset(extension, curl));
+    earns(
+        OpposingPair.class,
+        20,
+        session().asked(p -> p.clock(clock(2, 3))).superset(extension, curl));
   }
 
   @Test
   void opposingPairTakesTheWeakestLinkOfATriSet() {
     earns(
-        OPPOSING_PAIR,
+        OpposingPair.class,
         20,
         session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl, another));
     earns(
-        OPPOSING_PAIR,
+        OpposingPair.class,
         12,
         session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl, row));
     silent(
-        OPPOSING_PAIR,
+        OpposingPair.class,
         session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl, opener));
-    silent(OPPOSING_PAIR, session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl));
+    silent(
+        OpposingPair.class, session().asked(p -> p.clock(clock(3, 1))).superset(extension, curl));
   }
 
   @Test
   void sameMuscleInARowCosts15InsideAnd6AcrossARest() {
-    costs(SAME_MUSCLE_IN_A_ROW, 15, session().superset(extension, another));
-    costs(SAME_MUSCLE_IN_A_ROW, 6, session().superset(curl, extension).superset(another, press));
+    costs(SameMuscleInARow.class, 15, session().superset(extension, another));
+    costs(SameMuscleInARow.class, 6, session().superset(curl, extension).superset(another, press));
     costs(
-        SAME_MUSCLE_IN_A_ROW,
+        SameMuscleInARow.class,
         21,
         session().superset(extension, another).superset(plain("third"), press));
-    silent(SAME_MUSCLE_IN_A_ROW, session().superset(extension, curl).superset(another, press));
+    silent(SameMuscleInARow.class, session().superset(extension, curl).superset(another, press));
   }
 
   @Test
@@ -98,40 +103,41 @@ class PairingConstraintsTest {
     Exercise two = exercise("two").withPrimary("quadriceps", "hamstrings").build();
     Exercise both = exercise("both").withPrimary("quadriceps", "hamstrings").build();
     Exercise helped = exercise("helped").withPrimary("chest").withSecondary("quadriceps").build();
-    costs(SAME_MUSCLE_IN_A_ROW, 15, session().superset(two, both));
-    costs(SAME_MUSCLE_IN_A_ROW, 15, session().superset(two, curl));
-    silent(SAME_MUSCLE_IN_A_ROW, session().superset(extension, helped));
-    silent(SAME_MUSCLE_IN_A_ROW, session().superset(sides, sides));
-    costs(SAME_MUSCLE_IN_A_ROW, 6, session().superset(sides, sides).superset(extension, curl));
-    costs(SAME_MUSCLE_IN_A_ROW, 6, session().superset(extension).superset(another));
+    costs(SameMuscleInARow.class, 15, session().superset(two, both));
+    costs(SameMuscleInARow.class, 15, session().superset(two, curl));
+    silent(SameMuscleInARow.class, session().superset(extension, helped));
+    silent(SameMuscleInARow.class, session().superset(sides, sides));
+    costs(SameMuscleInARow.class, 6, session().superset(sides, sides).superset(extension, curl));
+    costs(SameMuscleInARow.class, 6, session().superset(extension).superset(another));
     silent(
-        SAME_MUSCLE_IN_A_ROW,
+        SameMuscleInARow.class,
         session().asked(p -> p.pairing(Pairing.COMPOUND)).superset(extension, another));
     costs(
-        SAME_MUSCLE_IN_A_ROW,
+        SameMuscleInARow.class,
         15,
         session().asked(p -> p.pairing(Pairing.FREE)).superset(extension, another));
   }
 
   @Test
   void jointAgainCountsJointsThatBothStrain() {
-    silent(JOINT_AGAIN, session().superset(straining("a", 1, 0), straining("b", 3, 0)));
-    costs(JOINT_AGAIN, 1, session().superset(straining("a", 2, 0), straining("b", 2, 1)));
-    costs(JOINT_AGAIN, 2, session().superset(straining("a", 2, 3), straining("b", 3, 2)));
-    silent(JOINT_AGAIN, session().superset(straining("a", 2, 0), straining("b", 0, 2)));
+    silent(JointAgain.class, session().superset(straining("a", 1, 0), straining("b", 3, 0)));
+    costs(JointAgain.class, 1, session().superset(straining("a", 2, 0), straining("b", 2, 1)));
+    costs(JointAgain.class, 2, session().superset(straining("a", 2, 3), straining("b", 3, 2)));
+    silent(JointAgain.class, session().superset(straining("a", 2, 0), straining("b", 0, 2)));
     costs(
-        JOINT_AGAIN,
+        JointAgain.class,
         1,
         session().superset(curl, straining("a", 2, 0)).superset(straining("b", 2, 0)));
     silent(
-        JOINT_AGAIN, session().superset(straining("a", 2, 0), curl).superset(straining("b", 2, 0)));
+        JointAgain.class,
+        session().superset(straining("a", 2, 0), curl).superset(straining("b", 2, 0)));
   }
 
   @Test
   void jointAgainForgivesTheSecondSide() {
     Exercise side = exercise("side").withSides(Sides.UNILATERAL).withDemand(Joint.KNEE, 3).build();
-    silent(JOINT_AGAIN, session().superset(side, side));
-    costs(JOINT_AGAIN, 1, session().superset(side, side).superset(straining("a", 2, 0), curl));
+    silent(JointAgain.class, session().superset(side, side));
+    costs(JointAgain.class, 1, session().superset(side, side).superset(straining("a", 2, 0), curl));
   }
 
   private static Exercise straining(String id, int knee, int hip) {
@@ -140,31 +146,34 @@ class PairingConstraintsTest {
 
   @Test
   void oneSidedShareIsAQuarterToAHalf() {
-    costs(ONE_SIDED_SHARE, 1, supersets(4, 0));
-    silent(ONE_SIDED_SHARE, supersets(4, 1));
-    silent(ONE_SIDED_SHARE, supersets(4, 2));
-    costs(ONE_SIDED_SHARE, 1, supersets(4, 3));
-    costs(ONE_SIDED_SHARE, 2, supersets(8, 0));
-    costs(ONE_SIDED_SHARE, 1, supersets(8, 1));
-    silent(ONE_SIDED_SHARE, supersets(8, 4));
-    costs(ONE_SIDED_SHARE, 4, supersets(8, 8));
+    costs(OneSidedShare.class, 1, supersets(4, 0));
+    silent(OneSidedShare.class, supersets(4, 1));
+    silent(OneSidedShare.class, supersets(4, 2));
+    costs(OneSidedShare.class, 1, supersets(4, 3));
+    costs(OneSidedShare.class, 2, supersets(8, 0));
+    costs(OneSidedShare.class, 1, supersets(8, 1));
+    silent(OneSidedShare.class, supersets(8, 4));
+    costs(OneSidedShare.class, 4, supersets(8, 8));
   }
 
   @Test
   void oneSidedShareRoundsInFavour() {
-    silent(ONE_SIDED_SHARE, supersets(3, 0));
-    silent(ONE_SIDED_SHARE, supersets(5, 3));
-    costs(ONE_SIDED_SHARE, 1, supersets(5, 4));
+    silent(OneSidedShare.class, supersets(3, 0));
+    silent(OneSidedShare.class, supersets(5, 3));
+    costs(OneSidedShare.class, 1, supersets(5, 4));
   }
 
   @Test
   void oneSidedShareCountsWholeSupersetsOfTwoPositions() {
     costs(
-        ONE_SIDED_SHARE, 1, session().superset(sides, curl).superset(sides).superset().superset());
-    costs(ONE_SIDED_SHARE, 1, session().superset(curl, curl).superset().superset().superset());
+        OneSidedShare.class,
+        1,
+        session().superset(sides, curl).superset(sides).superset().superset());
+    costs(OneSidedShare.class, 1, session().superset(curl, curl).superset().superset().superset());
     SessionBuilder triSets = session().asked(p -> p.clock(clock(3, 1)));
     silent(
-        ONE_SIDED_SHARE, triSets.superset(extension, curl, press).superset().superset().superset());
+        OneSidedShare.class,
+        triSets.superset(extension, curl, press).superset().superset().superset());
   }
 
   private SessionBuilder supersets(int all, int oneSided) {

@@ -3,6 +3,7 @@ package counterset.search;
 import counterset.model.Catalogue;
 import counterset.model.Problem;
 import counterset.score.ExerciseFilter;
+import counterset.score.Lineup;
 import counterset.score.SessionFacts;
 import counterset.timeline.SessionLength;
 import java.util.ArrayList;
@@ -36,7 +37,7 @@ public final class TimedSearch {
             catalogue,
             new ExerciseFilter(problem, catalogue).main(),
             SessionLength.supersetsThatFit(problem.clock(), problem.minutes()));
-    Search search = new Search(facts, Scoring.weights(problem));
+    Search search = new Search();
     search.watch(
         score ->
             found.add(
@@ -45,8 +46,8 @@ public final class TimedSearch {
                     score.hardScore(),
                     score.mediumScore(),
                     score.softScore())));
-    Limit limit = Limit.of(effort);
-    search.best(limit.starts(), limit.termination());
+    Task task = Task.of(Task.Day.empty(Casting.of(Lineup.empty(facts))));
+    search.best(task, problem.seed(), Limit.of(effort));
     return List.copyOf(found);
   }
 }

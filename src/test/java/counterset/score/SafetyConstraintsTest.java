@@ -1,13 +1,12 @@
-package counterset.planning.constraints;
+package counterset.score;
 
 import static counterset.fixture.ExerciseBuilder.exercise;
 import static counterset.fixture.ExerciseBuilder.oneSided;
 import static counterset.fixture.ExerciseBuilder.plain;
 import static counterset.fixture.SessionBuilder.clock;
 import static counterset.fixture.SessionBuilder.session;
-import static counterset.planning.constraints.Check.costs;
-import static counterset.planning.constraints.Check.silent;
-import static counterset.planning.constraints.SessionConstraint.*;
+import static counterset.score.Check.costs;
+import static counterset.score.Check.silent;
 
 import counterset.fixture.ExerciseBuilder;
 import counterset.fixture.Problems;
@@ -36,10 +35,10 @@ class SafetyConstraintsTest {
 
   @Test
   void exerciseRepeatedCountsPairsOfOneExercise() {
-    silent(EXERCISE_REPEATED, session().superset(a, b).superset(c, plain("d")));
-    costs(EXERCISE_REPEATED, 1, session().superset(a, b).superset(a, c));
-    costs(EXERCISE_REPEATED, 1, session().superset(a, a));
-    costs(EXERCISE_REPEATED, 3, session().superset(a, b).superset(a, c).superset(a));
+    silent(ExerciseRepeated.class, session().superset(a, b).superset(c, plain("d")));
+    costs(ExerciseRepeated.class, 1, session().superset(a, b).superset(a, c));
+    costs(ExerciseRepeated.class, 1, session().superset(a, a));
+    costs(ExerciseRepeated.class, 3, session().superset(a, b).superset(a, c).superset(a));
   }
 
   @Test
@@ -47,55 +46,62 @@ class SafetyConstraintsTest {
     Exercise variant = exercise("a-heavy").withVariantOf("a").build();
     Exercise otherVariant = exercise("a-light").withVariantOf("a").build();
     Exercise relative = exercise("a-relative").withFamily(a.family()).build();
-    costs(EXERCISE_REPEATED, 1, session().superset(a, variant));
-    costs(EXERCISE_REPEATED, 1, session().superset(variant, b).superset(c, otherVariant));
-    silent(EXERCISE_REPEATED, session().superset(a, relative));
+    costs(ExerciseRepeated.class, 1, session().superset(a, variant));
+    costs(ExerciseRepeated.class, 1, session().superset(variant, b).superset(c, otherVariant));
+    silent(ExerciseRepeated.class, session().superset(a, relative));
   }
 
   @Test
   void exerciseRepeatedCountsTheSidesOfASupersetOnce() {
-    silent(EXERCISE_REPEATED, session().superset(left, left));
-    costs(EXERCISE_REPEATED, 1, session().superset(left, left).superset(a, b).superset(left, left));
-    costs(EXERCISE_REPEATED, 1, session().superset(a, left).superset(left, b));
+    silent(ExerciseRepeated.class, session().superset(left, left));
+    costs(
+        ExerciseRepeated.class,
+        1,
+        session().superset(left, left).superset(a, b).superset(left, left));
+    costs(ExerciseRepeated.class, 1, session().superset(a, left).superset(left, b));
   }
 
   @Test
   void sidesSplitWantsBothPlacesOfOneSuperset() {
-    silent(SIDES_SPLIT, session().superset(left, left));
-    costs(SIDES_SPLIT, 1, session().superset(left, a));
-    costs(SIDES_SPLIT, 1, session().superset(a, left));
-    costs(SIDES_SPLIT, 1, session().superset(left));
-    costs(SIDES_SPLIT, 2, session().superset(a, left).superset(left, b));
+    silent(SidesSplit.class, session().superset(left, left));
+    costs(SidesSplit.class, 1, session().superset(left, a));
+    costs(SidesSplit.class, 1, session().superset(a, left));
+    costs(SidesSplit.class, 1, session().superset(left));
+    costs(SidesSplit.class, 2, session().superset(a, left).superset(left, b));
     silent(
-        SIDES_SPLIT,
+        SidesSplit.class,
         session().superset(a, b).superset(exercise("x").withSides(Sides.ALTERNATING).build()));
   }
 
   @Test
   void sidesSplitRulesOneSidedWorkOutOfOtherThanTwoPositions() {
-    costs(SIDES_SPLIT, 1, session().asked(p -> p.clock(clock(1, 1))).superset(left).superset(a));
-    costs(SIDES_SPLIT, 1, session().asked(p -> p.clock(clock(3, 1))).superset(left, left, a));
-    costs(SIDES_SPLIT, 1, session().asked(p -> p.clock(clock(3, 1))).superset(left, left, left));
+    costs(
+        SidesSplit.class, 1, session().asked(p -> p.clock(clock(1, 1))).superset(left).superset(a));
+    costs(SidesSplit.class, 1, session().asked(p -> p.clock(clock(3, 1))).superset(left, left, a));
+    costs(
+        SidesSplit.class, 1, session().asked(p -> p.clock(clock(3, 1))).superset(left, left, left));
   }
 
   @Test
   void equipmentMissingCountsItemsByCountAndLoad() {
     Exercise two = exercise("two").withNeed(Trade.DUMBBELL, 2, Load.HEAVY).build();
-    costs(EQUIPMENT_MISSING, 1, session().superset(two, a));
+    costs(EquipmentMissing.class, 1, session().superset(two, a));
     costs(
-        EQUIPMENT_MISSING,
+        EquipmentMissing.class,
         1,
         session().asked(p -> p.owning(owned(1, Load.HEAVY))).superset(two, a));
     silent(
-        EQUIPMENT_MISSING, session().asked(p -> p.owning(owned(2, Load.HEAVY))).superset(two, a));
+        EquipmentMissing.class,
+        session().asked(p -> p.owning(owned(2, Load.HEAVY))).superset(two, a));
     silent(
-        EQUIPMENT_MISSING, session().asked(p -> p.owning(owned(3, Load.HEAVY))).superset(two, a));
+        EquipmentMissing.class,
+        session().asked(p -> p.owning(owned(3, Load.HEAVY))).superset(two, a));
     costs(
-        EQUIPMENT_MISSING,
+        EquipmentMissing.class,
         1,
         session().asked(p -> p.owning(owned(2, Load.MEDIUM))).superset(two, a));
     costs(
-        EQUIPMENT_MISSING,
+        EquipmentMissing.class,
         1,
         session().asked(p -> p.owning(Problems.two(Trade.CHAIR))).superset(two, a));
   }
@@ -109,9 +115,11 @@ class SafetyConstraintsTest {
             .withNeed(Trade.WALL, 1)
             .build();
     Exercise oneSided = exercise("x").withNeed(Trade.MAT, 1).withSides(Sides.UNILATERAL).build();
-    costs(EQUIPMENT_MISSING, 2, session().superset(much));
-    costs(EQUIPMENT_MISSING, 1, session().superset(oneSided, oneSided));
-    silent(EQUIPMENT_MISSING, session().superset(exercise("y").withNeed(Trade.WALL, 1).build(), a));
+    costs(EquipmentMissing.class, 2, session().superset(much));
+    costs(EquipmentMissing.class, 1, session().superset(oneSided, oneSided));
+    silent(
+        EquipmentMissing.class,
+        session().superset(exercise("y").withNeed(Trade.WALL, 1).build(), a));
   }
 
   private static Owned owned(int count, Load load) {
@@ -126,14 +134,16 @@ class SafetyConstraintsTest {
           exercise("x").withDemand(Joint.KNEE, demand).withDemand(Joint.HIP, 3).build();
       sessions[demand] = session().asked(p -> p.limited("sore-knees")).superset(exercise, a);
     }
-    silent(UNSAFE_FOR_CLIENT, sessions[0]);
-    silent(UNSAFE_FOR_CLIENT, sessions[1]);
-    costs(UNSAFE_FOR_CLIENT, 1, sessions[2]);
-    costs(UNSAFE_FOR_CLIENT, 1, sessions[3]);
+    silent(UnsafeForClient.class, sessions[0]);
+    silent(UnsafeForClient.class, sessions[1]);
+    costs(UnsafeForClient.class, 1, sessions[2]);
+    costs(UnsafeForClient.class, 1, sessions[3]);
     ExerciseBuilder jump = exercise("jump").withTraits("jump");
     costs(
-        UNSAFE_FOR_CLIENT, 1, session().asked(p -> p.limited("sore-knees")).superset(jump.build()));
-    silent(UNSAFE_FOR_CLIENT, session().superset(jump.build()));
+        UnsafeForClient.class,
+        1,
+        session().asked(p -> p.limited("sore-knees")).superset(jump.build()));
+    silent(UnsafeForClient.class, session().superset(jump.build()));
   }
 
   @Test
@@ -142,22 +152,22 @@ class SafetyConstraintsTest {
         exercise("x").withDemand(Joint.KNEE, 2).withPosition(Position.PRONE);
     Exercise both = kneeOnTheFloor.build();
     costs(
-        UNSAFE_FOR_CLIENT,
+        UnsafeForClient.class,
         2,
         session().asked(p -> p.limited("sore-knees", "no-floor")).superset(both, a));
-    costs(UNSAFE_FOR_CLIENT, 1, session().asked(p -> p.limited("no-floor")).superset(both, a));
+    costs(UnsafeForClient.class, 1, session().asked(p -> p.limited("no-floor")).superset(both, a));
     Exercise sides = kneeOnTheFloor.withSides(Sides.UNILATERAL).build();
-    costs(UNSAFE_FOR_CLIENT, 1, session().asked(p -> p.limited("no-floor")).bothSides(sides));
+    costs(UnsafeForClient.class, 1, session().asked(p -> p.limited("no-floor")).bothSides(sides));
   }
 
   @Test
   void clockOverrunCountsSecondsOverTheCap() {
     // Nine supersets take 10 + 140 + 9 * 90 + 8 * 30 = 1200 s with a warm-up of 140 s.
-    silent(CLOCK_OVERRUN, nine(139));
-    silent(CLOCK_OVERRUN, nine(140));
-    costs(CLOCK_OVERRUN, 1, nine(141));
-    costs(CLOCK_OVERRUN, 10, nine(150));
-    silent(CLOCK_OVERRUN, session().superset(a, b));
+    silent(ClockOverrun.class, nine(139));
+    silent(ClockOverrun.class, nine(140));
+    costs(ClockOverrun.class, 1, nine(141));
+    costs(ClockOverrun.class, 10, nine(150));
+    silent(ClockOverrun.class, session().superset(a, b));
   }
 
   private SessionBuilder nine(int warmUp) {
@@ -173,41 +183,46 @@ class SafetyConstraintsTest {
   void keptMovedCountsKeptPlacesThatHoldSomethingElse() {
     SessionBuilder session =
         session().asked(p -> p.keeping(new Keep(new At(1, 0), "a"))).candidates(a);
-    silent(KEPT_MOVED, session.superset(a, b));
+    silent(KeptMoved.class, session.superset(a, b));
     costs(
-        KEPT_MOVED, 1, session().asked(p -> p.keeping(new Keep(new At(1, 0), "a"))).superset(b, a));
+        KeptMoved.class,
+        1,
+        session().asked(p -> p.keeping(new Keep(new At(1, 0), "a"))).superset(b, a));
     costs(
-        KEPT_MOVED,
+        KeptMoved.class,
         1,
         session()
             .asked(p -> p.keeping(new Keep(new At(1, 0), "a")))
             .candidates(a)
             .superset(null, b));
     Keep[] two = {new Keep(new At(1, 1), "a"), new Keep(new At(2, 0), "b")};
-    costs(KEPT_MOVED, 2, session().asked(p -> p.keeping(two)).superset(a, b).superset(c, c));
+    costs(KeptMoved.class, 2, session().asked(p -> p.keeping(two)).superset(a, b).superset(c, c));
     costs(
-        KEPT_MOVED, 1, session().asked(p -> p.keeping(new Keep(new At(3, 0), "a"))).superset(a, b));
+        KeptMoved.class,
+        1,
+        session().asked(p -> p.keeping(new Keep(new At(3, 0), "a"))).superset(a, b));
   }
 
   @Test
   void aboveLevelCountsExercisesHarderThanTheClientMayDo() {
-    silent(ABOVE_LEVEL, session().superset(exercise("x").withLevel(1).build(), a));
-    silent(ABOVE_LEVEL, session().superset(exercise("x").withLevel(2).build(), a));
-    costs(ABOVE_LEVEL, 1, session().superset(exercise("x").withLevel(3).build(), a));
-    costs(ABOVE_LEVEL, 3, session().asked(p -> p.level(1)).superset(a, b).superset(c));
-    costs(ABOVE_LEVEL, 1, session().asked(p -> p.level(1)).bothSides(left));
+    silent(AboveLevel.class, session().superset(exercise("x").withLevel(1).build(), a));
+    silent(AboveLevel.class, session().superset(exercise("x").withLevel(2).build(), a));
+    costs(AboveLevel.class, 1, session().superset(exercise("x").withLevel(3).build(), a));
+    costs(AboveLevel.class, 3, session().asked(p -> p.level(1)).superset(a, b).superset(c));
+    costs(AboveLevel.class, 1, session().asked(p -> p.level(1)).bothSides(left));
   }
 
   @Test
   void excludedNamesExercisesFamiliesPatternsAndVariants() {
     Exercise variant = exercise("a-heavy").withVariantOf("a").build();
     for (String name : Set.of("a", "a-family", "a-pattern")) {
-      costs(EXCLUDED, 1, session().asked(p -> p.excluding(name)).superset(a, b));
+      costs(Excluded.class, 1, session().asked(p -> p.excluding(name)).superset(a, b));
     }
-    costs(EXCLUDED, 1, session().asked(p -> p.excluding("a")).superset(variant, b));
+    costs(Excluded.class, 1, session().asked(p -> p.excluding("a")).superset(variant, b));
     silent(
-        EXCLUDED, session().asked(p -> p.excluding("a-heavy")).candidates(variant).superset(a, b));
-    silent(EXCLUDED, session().asked(p -> p.excluding("d")).superset(a, b));
-    costs(EXCLUDED, 1, session().asked(p -> p.excluding("one-sided")).bothSides(left));
+        Excluded.class,
+        session().asked(p -> p.excluding("a-heavy")).candidates(variant).superset(a, b));
+    silent(Excluded.class, session().asked(p -> p.excluding("d")).superset(a, b));
+    costs(Excluded.class, 1, session().asked(p -> p.excluding("one-sided")).bothSides(left));
   }
 }

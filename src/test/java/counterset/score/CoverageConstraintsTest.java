@@ -1,13 +1,12 @@
-package counterset.planning.constraints;
+package counterset.score;
 
 import static counterset.fixture.ExerciseBuilder.exercise;
 import static counterset.fixture.ExerciseBuilder.oneSided;
 import static counterset.fixture.ExerciseBuilder.plain;
 import static counterset.fixture.SessionBuilder.clock;
 import static counterset.fixture.SessionBuilder.session;
-import static counterset.planning.constraints.Check.costs;
-import static counterset.planning.constraints.Check.silent;
-import static counterset.planning.constraints.SessionConstraint.*;
+import static counterset.score.Check.costs;
+import static counterset.score.Check.silent;
 
 import counterset.fixture.Problems;
 import counterset.fixture.SessionBuilder;
@@ -37,20 +36,24 @@ class CoverageConstraintsTest {
 
   @Test
   void targetUncoveredCountsMissingDirectSets() {
-    silent(TARGET_UNCOVERED, wanting(2).superset(quads, moreQuads).superset(thirdQuads, hams));
-    silent(TARGET_UNCOVERED, wanting(2).superset(quads, moreQuads));
-    costs(TARGET_UNCOVERED, 1, wanting(2).superset(quads, hams));
-    costs(TARGET_UNCOVERED, 2, wanting(2).superset(helped, hams));
-    costs(TARGET_UNCOVERED, 2, wanting(2).superset());
-    silent(TARGET_UNCOVERED, wanting(0).superset(chest, hams));
+    silent(TargetUncovered.class, wanting(2).superset(quads, moreQuads).superset(thirdQuads, hams));
+    silent(TargetUncovered.class, wanting(2).superset(quads, moreQuads));
+    costs(TargetUncovered.class, 1, wanting(2).superset(quads, hams));
+    costs(TargetUncovered.class, 2, wanting(2).superset(helped, hams));
+    costs(TargetUncovered.class, 2, wanting(2).superset());
+    silent(TargetUncovered.class, wanting(0).superset(chest, hams));
   }
 
   @Test
   void targetUncoveredCountsRoundsAndBothSidesAsOneSet() {
-    silent(TARGET_UNCOVERED, wanting(2).asked(p -> p.clock(clock(2, 2))).superset(quads, hams));
-    costs(TARGET_UNCOVERED, 1, wanting(3).asked(p -> p.clock(clock(2, 2))).superset(quads, hams));
-    costs(TARGET_UNCOVERED, 1, wanting(2).bothSides(oneSided("side")));
-    silent(TARGET_UNCOVERED, wanting(1).bothSides(oneSided("side")));
+    silent(
+        TargetUncovered.class, wanting(2).asked(p -> p.clock(clock(2, 2))).superset(quads, hams));
+    costs(
+        TargetUncovered.class,
+        1,
+        wanting(3).asked(p -> p.clock(clock(2, 2))).superset(quads, hams));
+    costs(TargetUncovered.class, 1, wanting(2).bothSides(oneSided("side")));
+    silent(TargetUncovered.class, wanting(1).bothSides(oneSided("side")));
   }
 
   @Test
@@ -58,7 +61,10 @@ class CoverageConstraintsTest {
     Target[] targets = {
       new Target("hamstrings", 1, 1), new Target("chest", 1, 2), new Target("quadriceps", 1, 1)
     };
-    costs(TARGET_UNCOVERED, 3, session().asked(p -> p.targets(targets)).superset(quads, moreQuads));
+    costs(
+        TargetUncovered.class,
+        3,
+        session().asked(p -> p.targets(targets)).superset(quads, moreQuads));
   }
 
   private SessionBuilder sharing(int quadriceps, int hamstrings) {
@@ -72,38 +78,41 @@ class CoverageConstraintsTest {
 
   @Test
   void unevenVolumeSquaresTheDistanceFromTheShare() {
-    silent(UNEVEN_VOLUME, sharing(1, 1).superset(quads, hams));
+    silent(UnevenVolume.class, sharing(1, 1).superset(quads, hams));
     // 1 and 0 sets are half a set away each: 0.25, rounded to 0.
-    silent(UNEVEN_VOLUME, sharing(1, 1).superset(quads, chest));
+    silent(UnevenVolume.class, sharing(1, 1).superset(quads, chest));
     // 1.5 and 0 sets are 0.75 away each: 0.5625, rounded to 1.
-    costs(UNEVEN_VOLUME, 2, sharing(1, 1).superset(quads, helped));
-    costs(UNEVEN_VOLUME, 2, sharing(1, 1).superset(quads, moreQuads));
+    costs(UnevenVolume.class, 2, sharing(1, 1).superset(quads, helped));
+    costs(UnevenVolume.class, 2, sharing(1, 1).superset(quads, moreQuads));
     // 3 and 0 sets are 1.5 away each: 2.25, rounded to 2.
-    costs(UNEVEN_VOLUME, 4, sharing(1, 1).superset(quads, moreQuads).superset(thirdQuads));
-    silent(UNEVEN_VOLUME, sharing(1, 1).superset(chest));
-    silent(UNEVEN_VOLUME, sharing(1, 1).superset());
+    costs(UnevenVolume.class, 4, sharing(1, 1).superset(quads, moreQuads).superset(thirdQuads));
+    silent(UnevenVolume.class, sharing(1, 1).superset(chest));
+    silent(UnevenVolume.class, sharing(1, 1).superset());
   }
 
   @Test
   void unevenVolumeFollowsTheEmphasis() {
-    silent(UNEVEN_VOLUME, sharing(2, 1).superset(quads, hams).superset(moreQuads));
+    silent(UnevenVolume.class, sharing(2, 1).superset(quads, hams).superset(moreQuads));
     // Shares of 3 sets are 1 and 2; a set away each.
-    costs(UNEVEN_VOLUME, 2, sharing(1, 2).superset(quads, hams).superset(moreQuads));
+    costs(UnevenVolume.class, 2, sharing(1, 2).superset(quads, hams).superset(moreQuads));
   }
 
   @Test
   void unevenVolumeCountsRoundsAndBothSidesAsOneSet() {
-    costs(UNEVEN_VOLUME, 2, sharing(1, 1).asked(p -> p.clock(clock(2, 2))).superset(quads, chest));
-    silent(UNEVEN_VOLUME, sharing(1, 1).bothSides(oneSided("side")).superset(hams, chest));
+    costs(
+        UnevenVolume.class,
+        2,
+        sharing(1, 1).asked(p -> p.clock(clock(2, 2))).superset(quads, chest));
+    silent(UnevenVolume.class, sharing(1, 1).bothSides(oneSided("side")).superset(hams, chest));
   }
 
   @Test
   void supersetEmptyCountsSupersetsWithAHole() {
-    silent(SUPERSET_EMPTY, session().superset(quads, hams));
-    costs(SUPERSET_EMPTY, 1, session().superset(quads, hams).superset(chest));
-    costs(SUPERSET_EMPTY, 1, session().superset(quads, hams).superset());
-    costs(SUPERSET_EMPTY, 3, session().superset(null, hams).superset().superset(chest));
-    costs(SUPERSET_EMPTY, 1, session().asked(p -> p.clock(clock(3, 1))).superset(quads, hams));
+    silent(SupersetEmpty.class, session().superset(quads, hams));
+    costs(SupersetEmpty.class, 1, session().superset(quads, hams).superset(chest));
+    costs(SupersetEmpty.class, 1, session().superset(quads, hams).superset());
+    costs(SupersetEmpty.class, 3, session().superset(null, hams).superset().superset(chest));
+    costs(SupersetEmpty.class, 1, session().asked(p -> p.clock(clock(3, 1))).superset(quads, hams));
   }
 
   private static Exercise lift(String id, String pattern, int intensity, String... primary) {
@@ -125,16 +134,16 @@ class CoverageConstraintsTest {
     Exercise pull = lift("pull", "pull", 2, "upper-back");
     SessionBuilder all =
         training("quadriceps", "hamstrings", "chest", "upper-back").candidates(lunge, hinge, pull);
-    silent(MAIN_LIFT_MISSING, all.superset(squat, hinge).superset(push, pull));
+    silent(MainLiftMissing.class, all.superset(squat, hinge).superset(push, pull));
     costs(
-        MAIN_LIFT_MISSING,
+        MainLiftMissing.class,
         1,
         training("quadriceps", "hamstrings").candidates(hinge).superset(squat, lunge));
     costs(
-        MAIN_LIFT_MISSING,
+        MainLiftMissing.class,
         2,
         training("chest", "upper-back").candidates(push, pull).superset(squat, hinge));
-    costs(MAIN_LIFT_MISSING, 1, training("quadriceps").candidates(squat).superset());
+    costs(MainLiftMissing.class, 1, training("quadriceps").candidates(squat).superset());
   }
 
   @Test
@@ -144,59 +153,59 @@ class CoverageConstraintsTest {
     Exercise extension = lift("extension", "knee-extension", 3, "quadriceps");
     Exercise bridge = lift("bridge", "bridge", 2, "gluteus-maximus");
     costs(
-        MAIN_LIFT_MISSING,
+        MainLiftMissing.class,
         1,
         training("quadriceps").candidates(squat).superset(lightSquat, extension));
     costs(
-        MAIN_LIFT_MISSING,
+        MainLiftMissing.class,
         1,
         training("hamstrings")
             .candidates(lift("hinge", "hinge", 3, "hamstrings"))
             .superset(bridge, squat));
-    silent(MAIN_LIFT_MISSING, training("gluteus-maximus").superset(bridge, squat));
+    silent(MainLiftMissing.class, training("gluteus-maximus").superset(bridge, squat));
     Exercise lunge =
         exercise("lunge").withPattern("lunge").withSides(Sides.UNILATERAL).withIntensity(3).build();
-    silent(MAIN_LIFT_MISSING, training("quadriceps").candidates(squat).bothSides(lunge));
+    silent(MainLiftMissing.class, training("quadriceps").candidates(squat).bothSides(lunge));
   }
 
   @Test
   void mainLiftMissingAsksForNothingThatTheClientCannotDo() {
     Exercise extension = lift("extension", "knee-extension", 2, "quadriceps");
     SessionBuilder nothing = training("quadriceps").superset(extension);
-    silent(MAIN_LIFT_MISSING, nothing);
+    silent(MainLiftMissing.class, nothing);
     Exercise loaded = exercise("loaded").withPattern("squat").withNeed(Trade.DUMBBELL, 1).build();
-    silent(MAIN_LIFT_MISSING, training("quadriceps").candidates(loaded).superset(extension));
+    silent(MainLiftMissing.class, training("quadriceps").candidates(loaded).superset(extension));
     costs(
-        MAIN_LIFT_MISSING,
+        MainLiftMissing.class,
         1,
         training("quadriceps")
             .asked(p -> p.owning(Problems.two(Trade.DUMBBELL)))
             .candidates(loaded)
             .superset(extension));
     Exercise skilled = exercise("skilled").withPattern("squat").withLevel(3).build();
-    silent(MAIN_LIFT_MISSING, training("quadriceps").candidates(skilled).superset(extension));
+    silent(MainLiftMissing.class, training("quadriceps").candidates(skilled).superset(extension));
     Exercise squat = lift("squat", "squat", 2, "quadriceps");
     silent(
-        MAIN_LIFT_MISSING,
+        MainLiftMissing.class,
         training("quadriceps")
             .asked(p -> p.excluding("squat"))
             .candidates(squat)
             .superset(extension));
     Exercise deep = exercise("deep").withPattern("squat").withDemand(Joint.KNEE, 3).build();
     silent(
-        MAIN_LIFT_MISSING,
+        MainLiftMissing.class,
         training("quadriceps")
             .asked(p -> p.limited("sore-knees"))
             .candidates(deep)
             .superset(extension));
     Exercise lunge = exercise("lunge").withPattern("lunge").withSides(Sides.UNILATERAL).build();
     silent(
-        MAIN_LIFT_MISSING,
+        MainLiftMissing.class,
         training("quadriceps")
             .asked(p -> p.clock(clock(3, 1)))
             .candidates(lunge)
             .superset(extension));
-    silent(MAIN_LIFT_MISSING, training("calves").candidates(squat).superset(extension));
+    silent(MainLiftMissing.class, training("calves").candidates(squat).superset(extension));
   }
 
   private SessionBuilder owning(String... equipment) {
@@ -208,42 +217,44 @@ class CoverageConstraintsTest {
 
   @Test
   void equipmentUnusedCountsItemsLeftLying() {
-    silent(EQUIPMENT_UNUSED, owning());
-    silent(EQUIPMENT_UNUSED, owning(Trade.DUMBBELL));
-    costs(EQUIPMENT_UNUSED, 1, owning(Trade.DUMBBELL, Trade.CHAIR));
-    costs(EQUIPMENT_UNUSED, 2, owning(Trade.ANKLE_WEIGHTS, Trade.CHAIR));
+    silent(EquipmentUnused.class, owning());
+    silent(EquipmentUnused.class, owning(Trade.DUMBBELL));
+    costs(EquipmentUnused.class, 1, owning(Trade.DUMBBELL, Trade.CHAIR));
+    costs(EquipmentUnused.class, 2, owning(Trade.ANKLE_WEIGHTS, Trade.CHAIR));
     costs(
-        EQUIPMENT_UNUSED, 1, session().asked(p -> p.owning(Problems.two(Trade.CHAIR))).superset());
+        EquipmentUnused.class,
+        1,
+        session().asked(p -> p.owning(Problems.two(Trade.CHAIR))).superset());
   }
 
   @Test
   void equipmentUnusedIsSatisfiedByComfort() {
-    costs(EQUIPMENT_UNUSED, 1, owning(Trade.MAT));
+    costs(EquipmentUnused.class, 1, owning(Trade.MAT));
     silent(
-        EQUIPMENT_UNUSED,
+        EquipmentUnused.class,
         owning(Trade.MAT).superset(exercise("lying").withPosition(Position.SUPINE).build()));
     Exercise allowing = exercise("allowing").withAllowsWorn(Trade.ANKLE_WEIGHTS).build();
-    costs(EQUIPMENT_UNUSED, 1, owning(Trade.ANKLE_WEIGHTS).superset(allowing));
+    costs(EquipmentUnused.class, 1, owning(Trade.ANKLE_WEIGHTS).superset(allowing));
   }
 
   @Test
   void includeMissingCountsWishesThatAreNotThere() {
-    silent(INCLUDE_MISSING, session().superset(quads, hams));
-    silent(INCLUDE_MISSING, session().asked(p -> p.including("quads")).superset(quads, hams));
+    silent(IncludeMissing.class, session().superset(quads, hams));
+    silent(IncludeMissing.class, session().asked(p -> p.including("quads")).superset(quads, hams));
     costs(
-        INCLUDE_MISSING,
+        IncludeMissing.class,
         1,
         session()
             .asked(p -> p.including("quads", "chest"))
             .candidates(chest)
             .superset(quads, hams));
     costs(
-        INCLUDE_MISSING,
+        IncludeMissing.class,
         2,
         session().asked(p -> p.including("quads", "chest")).candidates(quads, chest).superset());
     Exercise variant = exercise("quads-heavy").withVariantOf("quads").build();
     costs(
-        INCLUDE_MISSING,
+        IncludeMissing.class,
         1,
         session().asked(p -> p.including("quads")).candidates(quads).superset(variant, plain("x")));
   }

@@ -1,4 +1,4 @@
-package counterset.planning;
+package counterset.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,6 +9,8 @@ import counterset.fixture.Trade;
 import counterset.model.Catalogue;
 import counterset.model.Problem;
 import counterset.model.Region;
+import counterset.score.Candidate;
+import counterset.score.SessionFacts;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;

@@ -1,15 +1,12 @@
 package counterset.search;
 
-import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
 import counterset.model.Catalogue;
 import counterset.model.Problem;
-import counterset.planning.Place;
-import counterset.planning.SessionSolution;
-import counterset.planning.SessionSolutions;
-import counterset.planning.scoring.SearchScoreCalculator;
 import counterset.score.Candidate;
 import counterset.score.ExerciseFilter;
+import counterset.score.Lineup;
 import counterset.score.SessionFacts;
+import counterset.score.SessionScore;
 import counterset.timeline.SessionLength;
 import java.util.List;
 import java.util.OptionalInt;
@@ -24,8 +21,9 @@ public final class ChanceSession {
   private static final int DRAWS = 3_000;
   private static final int RESTARTS = 20;
 
-  private final SessionSolution solution;
-  private final SearchScoreCalculator calculator = new SearchScoreCalculator();
+  private final Lineup lineup;
+  private final boolean[] kept;
+  private final SessionScore score;
   private final Random random;
 
   private ChanceSession(Problem problem, Catalogue catalogue, long seed) {
@@ -35,7 +33,9 @@ public final class ChanceSession {
             catalogue,
             new ExerciseFilter(problem, catalogue).main(),
             SessionLength.supersetsThatFit(problem.clock(), problem.minutes()));
-    solution = SessionSolutions.empty(facts, Scoring.weights(problem));
+    lineup = Lineup.empty(facts);
+    kept = Task.Day.empty(lineup).pinned();
+    score = new SessionScore(facts);
     random = new Random(seed);
   }
 
@@ -48,45 +48,42 @@ public final class ChanceSession {
     ChanceSession session = new ChanceSession(problem, catalogue, seed);
     for (int restart = 0; restart < RESTARTS; restart++) {
       if (session.isFilled()) {
-        return OptionalInt.of(session.score().softScore());
+        return OptionalInt.of(session.score.soft());
       }
     }
     return OptionalInt.empty();
   }
 
   private boolean isFilled() {
-    solution.getPlaces().stream()
-        .filter(place -> !place.isPinned())
-        .forEach(place -> place.setCandidate(null));
-    int perSuperset = solution.getFacts().perSuperset();
-    for (int first = 0; first < solution.getPlaces().size(); first += perSuperset) {
-      if (!fits(solution.getPlaces().subList(first, first + perSuperset))) {
+    for (int place = 0; place < kept.length; place++) {
+      lineup.places()[place] = kept[place] ? lineup.places()[place] : null;
+    }
+    int perSuperset = lineup.facts().perSuperset();
+    for (int first = 0; first < kept.length; first += perSuperset) {
+      if (!fits(first, perSuperset)) {
         return false;
       }
     }
     return true;
   }
 
-  private boolean fits(List<Place> superset) {
-    List<Candidate> candidates = solution.getFacts().candidates();
+  private boolean fits(int start, int perSuperset) {
+    List<Candidate> candidates = lineup.facts().candidates();
+    Candidate[] places = lineup.places();
     for (int draw = 0; draw < DRAWS; draw++) {
-      for (Place place : superset) {
-        if (!place.isPinned()) {
-          place.setCandidate(candidates.get(random.nextInt(candidates.size())));
+      for (int place = start; place < start + perSuperset; place++) {
+        if (!kept[place]) {
+          places[place] = candidates.get(random.nextInt(candidates.size()));
         }
       }
-      Candidate first = superset.get(0).getCandidate();
-      if (first.unilateral() && superset.size() == 2 && !superset.get(1).isPinned()) {
-        superset.get(1).setCandidate(first);
+      if (perSuperset == 2 && places[start].unilateral() && !kept[start + 1]) {
+        places[start + 1] = places[start];
       }
-      if (score().hardScore() == 0) {
+      score.compute(places);
+      if (score.hard() == 0) {
         return true;
       }
     }
     return false;
-  }
-
-  private HardMediumSoftScore score() {
-    return calculator.calculateScore(solution);
   }
 }

@@ -1,13 +1,10 @@
-package counterset.planning.constraints;
+package counterset.score;
 
 import static counterset.fixture.ExerciseBuilder.exercise;
 import static counterset.fixture.ExerciseBuilder.oneSided;
 import static counterset.fixture.WeekBuilder.week;
-import static counterset.planning.constraints.WeekCheck.costs;
-import static counterset.planning.constraints.WeekCheck.silent;
-import static counterset.planning.constraints.WeekConstraint.RECOVERY_SHORT;
-import static counterset.planning.constraints.WeekConstraint.WEEKLY_VOLUME;
-import static counterset.planning.constraints.WeekConstraint.WEEK_FREQUENCY;
+import static counterset.score.WeekCheck.costs;
+import static counterset.score.WeekCheck.silent;
 import static java.time.DayOfWeek.FRIDAY;
 import static java.time.DayOfWeek.MONDAY;
 import static java.time.DayOfWeek.SUNDAY;
@@ -17,11 +14,9 @@ import static java.time.DayOfWeek.WEDNESDAY;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.fixture.ExerciseBuilder;
+import counterset.fixture.FilledWeek;
 import counterset.fixture.WeekBuilder;
 import counterset.model.Exercise;
-import counterset.planning.WeekSolution;
-import counterset.planning.scoring.WeekLedger;
-import counterset.score.WeekTarget;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -48,12 +43,12 @@ class LoadConstraintsTest {
    */
   @Test
   void recoveryShortWantsFortyEightHours() {
-    costs(RECOVERY_SHORT, 1, week().on(MONDAY, squats(3)).on(TUESDAY, squats(3)));
-    costs(RECOVERY_SHORT, 1, week().on(TUESDAY, squats(3)).on(MONDAY, squats(4)));
-    silent(RECOVERY_SHORT, week().on(MONDAY, squats(3)).on(WEDNESDAY, squats(3)));
-    silent(RECOVERY_SHORT, week().on(MONDAY, squats(3)).on(SUNDAY, squats(3)));
+    costs(RecoveryShort.class, 1, week().on(MONDAY, squats(3)).on(TUESDAY, squats(3)));
+    costs(RecoveryShort.class, 1, week().on(TUESDAY, squats(3)).on(MONDAY, squats(4)));
+    silent(RecoveryShort.class, week().on(MONDAY, squats(3)).on(WEDNESDAY, squats(3)));
+    silent(RecoveryShort.class, week().on(MONDAY, squats(3)).on(SUNDAY, squats(3)));
     costs(
-        RECOVERY_SHORT,
+        RecoveryShort.class,
         2,
         week().on(MONDAY, squats(3)).on(TUESDAY, squats(3)).on(WEDNESDAY, squats(3)));
   }
@@ -61,33 +56,35 @@ class LoadConstraintsTest {
   /** That 3 sets are enough to ask for recovery is common practice, no source. */
   @Test
   void recoveryShortLooksAtThreeDirectSetsOrMore() {
-    silent(RECOVERY_SHORT, week().on(MONDAY, squats(2)).on(TUESDAY, squats(3)));
-    silent(RECOVERY_SHORT, week().on(MONDAY, curl, curl, curl).on(TUESDAY, row, row, row));
-    costs(RECOVERY_SHORT, 1, week().rounds(3).on(MONDAY, curl).on(TUESDAY, curl));
-    silent(RECOVERY_SHORT, week().rounds(2).on(MONDAY, curl).on(TUESDAY, curl));
+    silent(RecoveryShort.class, week().on(MONDAY, squats(2)).on(TUESDAY, squats(3)));
+    silent(RecoveryShort.class, week().on(MONDAY, curl, curl, curl).on(TUESDAY, row, row, row));
+    costs(RecoveryShort.class, 1, week().rounds(3).on(MONDAY, curl).on(TUESDAY, curl));
+    silent(RecoveryShort.class, week().rounds(2).on(MONDAY, curl).on(TUESDAY, curl));
   }
 
   @Test
   void recoveryShortCountsEachMuscleGroup() {
     Exercise lunge = exercise("lunge").withPrimary(QUADS, "gluteus-maximus").build();
     costs(
-        RECOVERY_SHORT, 2, week().on(MONDAY, lunge, lunge, lunge).on(TUESDAY, lunge, lunge, lunge));
+        RecoveryShort.class,
+        2,
+        week().on(MONDAY, lunge, lunge, lunge).on(TUESDAY, lunge, lunge, lunge));
   }
 
   @Test
   void recoveryShortCountsBothSidesOnce() {
     Exercise side = oneSided("side");
-    silent(RECOVERY_SHORT, week().on(MONDAY, side, side).on(TUESDAY, squats(3)));
-    costs(RECOVERY_SHORT, 1, week().on(MONDAY, side, side, side).on(TUESDAY, squats(3)));
+    silent(RecoveryShort.class, week().on(MONDAY, side, side).on(TUESDAY, squats(3)));
+    costs(RecoveryShort.class, 1, week().on(MONDAY, side, side, side).on(TUESDAY, squats(3)));
   }
 
   @Test
   void recoveryShortReachesAcrossTheEdgeOfTheWeek() {
-    costs(RECOVERY_SHORT, 1, week().before(1, Map.of(QUADS, 3)).on(MONDAY, squats(3)));
-    silent(RECOVERY_SHORT, week().before(1, Map.of(QUADS, 2)).on(MONDAY, squats(3)));
-    silent(RECOVERY_SHORT, week().before(2, Map.of(QUADS, 3)).on(MONDAY, squats(3)));
-    silent(RECOVERY_SHORT, week().before(1, Map.of(QUADS, 3)).on(TUESDAY, squats(3)));
-    silent(RECOVERY_SHORT, week().before(1, Map.of("biceps", 3)).on(MONDAY, squats(3)));
+    costs(RecoveryShort.class, 1, week().before(1, Map.of(QUADS, 3)).on(MONDAY, squats(3)));
+    silent(RecoveryShort.class, week().before(1, Map.of(QUADS, 2)).on(MONDAY, squats(3)));
+    silent(RecoveryShort.class, week().before(2, Map.of(QUADS, 3)).on(MONDAY, squats(3)));
+    silent(RecoveryShort.class, week().before(1, Map.of(QUADS, 3)).on(TUESDAY, squats(3)));
+    silent(RecoveryShort.class, week().before(1, Map.of("biceps", 3)).on(MONDAY, squats(3)));
   }
 
   /**
@@ -98,18 +95,18 @@ class LoadConstraintsTest {
   @CsvSource({"0, 8", "3, 2", "4, 0", "12, 0", "13, 2", "15, 6"})
   void weeklyVolumeHasARangeByDefault(int sets, int halfSetsOutside) {
     costs(
-        WEEKLY_VOLUME,
+        WeeklyVolume.class,
         halfSetsOutside,
         week().targets(MONDAY, QUADS).defaultRange(QUADS).on(MONDAY, squats(sets)));
   }
 
   @Test
   void weeklyVolumeAddsTheDaysAndCountsIndirectSetsHalf() {
-    silent(WEEKLY_VOLUME, week().range("biceps", 2, 3).on(MONDAY, curl, row).on(TUESDAY, row));
-    costs(WEEKLY_VOLUME, 1, week().range("biceps", 2, 3).on(MONDAY, row, row).on(FRIDAY, row));
-    costs(WEEKLY_VOLUME, 1, week().range("biceps", 1, 1).on(MONDAY, curl).on(FRIDAY, row));
-    costs(WEEKLY_VOLUME, 3, week().rounds(3).range("biceps", 0, 0).on(MONDAY, row));
-    silent(WEEKLY_VOLUME, week().range("biceps", 0, 0).on(MONDAY, squats(5)));
+    silent(WeeklyVolume.class, week().range("biceps", 2, 3).on(MONDAY, curl, row).on(TUESDAY, row));
+    costs(WeeklyVolume.class, 1, week().range("biceps", 2, 3).on(MONDAY, row, row).on(FRIDAY, row));
+    costs(WeeklyVolume.class, 1, week().range("biceps", 1, 1).on(MONDAY, curl).on(FRIDAY, row));
+    costs(WeeklyVolume.class, 3, week().rounds(3).range("biceps", 0, 0).on(MONDAY, row));
+    silent(WeeklyVolume.class, week().range("biceps", 0, 0).on(MONDAY, squats(5)));
   }
 
   /**
@@ -123,25 +120,25 @@ class LoadConstraintsTest {
     Exercise bridge =
         exercise("bridge").withPrimary("gluteus-maximus").withSecondary("hamstrings").build();
     Exercise stepUp = exercise("step-up").withPrimary(QUADS, "gluteus-maximus").build();
-    WeekSolution week =
+    FilledWeek week =
         week()
             .targets(MONDAY, QUADS, "gluteus-maximus", "hamstrings")
             .on(MONDAY, lunge, bridge, lunge, stepUp)
             .on(WEDNESDAY, lunge, bridge, stepUp)
             .on(FRIDAY, lunge, bridge, stepUp)
-            .solution();
+            .filled();
     assertThat(halfSets(week, QUADS)).isEqualTo(14);
     assertThat(halfSets(week, "gluteus-maximus")).isEqualTo(20);
     assertThat(halfSets(week, "hamstrings")).isEqualTo(7);
   }
 
-  private static int halfSets(WeekSolution week, String muscle) {
+  private static int halfSets(FilledWeek week, String muscle) {
     WeekTarget target =
-        week.getFacts().targets().stream()
+        week.facts().targets().stream()
             .filter(each -> each.muscle().equals(muscle))
             .findFirst()
             .orElseThrow();
-    List<Integer> byDay = WeekLedger.halfSetsByDay(week, target);
+    List<Integer> byDay = WeekLedger.halfSetsByDay(week.facts(), week.places(), target.muscle());
     return byDay.stream().mapToInt(Integer::intValue).sum();
   }
 
@@ -151,22 +148,22 @@ class LoadConstraintsTest {
    */
   @Test
   void weekFrequencyWantsTwoDays() {
-    silent(WEEK_FREQUENCY, asked().on(MONDAY, squats(1)).on(THURSDAY, squats(1)));
-    costs(WEEK_FREQUENCY, 1, asked().on(MONDAY, squats(5)).on(THURSDAY, curl));
-    costs(WEEK_FREQUENCY, 2, asked().on(MONDAY, curl).on(THURSDAY, row));
-    costs(WEEK_FREQUENCY, 2, asked().on(MONDAY).on(THURSDAY));
+    silent(WeekFrequency.class, asked().on(MONDAY, squats(1)).on(THURSDAY, squats(1)));
+    costs(WeekFrequency.class, 1, asked().on(MONDAY, squats(5)).on(THURSDAY, curl));
+    costs(WeekFrequency.class, 2, asked().on(MONDAY, curl).on(THURSDAY, row));
+    costs(WeekFrequency.class, 2, asked().on(MONDAY).on(THURSDAY));
   }
 
   @Test
   void weekFrequencyCountsDirectSetsOfAnySession() {
-    silent(WEEK_FREQUENCY, asked().on(MONDAY, squats(1)).on(THURSDAY).on(FRIDAY, squats(1)));
+    silent(WeekFrequency.class, asked().on(MONDAY, squats(1)).on(THURSDAY).on(FRIDAY, squats(1)));
     Exercise helped = exercise("helped").withPrimary("calves").withSecondary(QUADS).build();
-    costs(WEEK_FREQUENCY, 1, asked().on(MONDAY, squats(1)).on(THURSDAY, helped));
+    costs(WeekFrequency.class, 1, asked().on(MONDAY, squats(1)).on(THURSDAY, helped));
   }
 
   @Test
   void weekFrequencyAsksNothingOfTheTargetOfOneSession() {
-    silent(WEEK_FREQUENCY, week().targets(MONDAY, QUADS).on(MONDAY, curl).on(THURSDAY, row));
+    silent(WeekFrequency.class, week().targets(MONDAY, QUADS).on(MONDAY, curl).on(THURSDAY, row));
   }
 
   private static WeekBuilder asked() {

@@ -1,9 +1,10 @@
-package counterset.planning.constraints;
+package counterset.score;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import ai.timefold.solver.core.api.score.stream.Constraint;
-import counterset.planning.constraints.SessionConstraint.Level;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.lang.reflect.Method;
 import java.util.Arrays;
 import java.util.List;
@@ -13,9 +14,9 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
-/** One name in three places: the method that defines a constraint, its id, its tests. */
+/** The list of the constraints, and what each says of itself. */
 class ConstraintCatalogueTest {
 
   /** Levels and default weights as the planning model of the design states them. */
@@ -67,10 +68,6 @@ class ConstraintCatalogueTest {
   private static final Set<String> OUR_OWN =
       Set.of("includeMissing", "tooLight", "mainLiftMissing");
 
-  /** Constraints of the design that belong to tracks, which need not exist yet. */
-  private static final Set<String> OF_TRACKS =
-      Set.of("modificationMissing", "trackRepeated", "modificationAwkward");
-
   private static final List<Class<?>> TESTS =
       List.of(
           SafetyConstraintsTest.class,
@@ -78,45 +75,28 @@ class ConstraintCatalogueTest {
           PairingConstraintsTest.class,
           CoverageConstraintsTest.class,
           TasteConstraintsTest.class,
-          TrackConstraintsTest.class);
+          TrackConstraintsTest.class,
+          LoadConstraintsTest.class,
+          VarietyConstraintsTest.class);
 
-  private static List<String> ids() {
-    return Stream.of(SessionConstraint.values()).map(SessionConstraint::id).toList();
+  /** One name in three places: the class, the id, the tests. */
+  @ParameterizedTest
+  @MethodSource("all")
+  void theIdIsTheNameOfTheClass(Constraint constraint) {
+    String name = constraint.getClass().getSimpleName();
+    assertThat(constraint.id())
+        .isEqualTo(Character.toLowerCase(name.charAt(0)) + name.substring(1));
   }
 
-  @Test
-  void everyConstraintIsDefinedByAMethodOfItsName() {
-    Stream<String> methods =
-        Check.TOPICS.stream()
-            .flatMap(topic -> Arrays.stream(topic.getDeclaredMethods()))
-            .filter(method -> method.getReturnType() == Constraint.class)
-            .map(Method::getName);
-    assertThat(methods).containsExactlyInAnyOrderElementsOf(ids());
-  }
-
-  @Test
-  void idsAreTheConstantsInCamelCase() {
-    assertThat(
-            Stream.of(SessionConstraint.values()).map(constraint -> camelCase(constraint.name())))
-        .containsExactlyElementsOf(ids())
-        .doesNotHaveDuplicates();
-  }
-
-  private static String camelCase(String constant) {
-    StringBuilder text = new StringBuilder();
-    for (char letter : constant.toCharArray()) {
-      boolean upper = text.length() > 0 && text.charAt(text.length() - 1) == '_';
-      if (upper) {
-        text.setLength(text.length() - 1);
-      }
-      text.append(upper || letter == '_' ? letter : Character.toLowerCase(letter));
-    }
-    return text.toString();
+  private static List<Constraint> all() {
+    return Stream.<Constraint>concat(
+            Constraints.OF_SESSIONS.stream(), Constraints.OF_WEEKS.stream())
+        .toList();
   }
 
   @ParameterizedTest
-  @EnumSource
-  void everyConstraintHasATestOfItsName(SessionConstraint constraint) {
+  @MethodSource("all")
+  void everyConstraintHasATestOfItsName(Constraint constraint) {
     Stream<String> tests =
         TESTS.stream()
             .flatMap(test -> Arrays.stream(test.getDeclaredMethods()))
@@ -127,11 +107,24 @@ class ConstraintCatalogueTest {
   }
 
   @ParameterizedTest
-  @EnumSource
-  void everyConstraintSaysWhatItWantsAndWhatItsUnitIs(SessionConstraint constraint) {
+  @MethodSource("all")
+  void everyConstraintSaysWhatItWantsAndWhatItsUnitIs(Constraint constraint) {
     assertThat(constraint.sentence()).matches("[A-Z].*[a-z]\\.");
     assertThat(constraint.unit()).isNotBlank();
     assertThat(constraint.defaultWeight()).isPositive();
+  }
+
+  /** A class that nobody listed would measure nothing. */
+  @Test
+  void everyConstraintIsListed() {
+    assertThat(
+            new ClassFileImporter()
+                .importPackages("counterset.score").stream()
+                    .filter(type -> type.isAssignableTo(Constraint.class))
+                    .filter(type -> !type.getModifiers().contains(JavaModifier.ABSTRACT))
+                    .map(JavaClass::getSimpleName))
+        .containsExactlyInAnyOrderElementsOf(
+            all().stream().map(constraint -> constraint.getClass().getSimpleName()).toList());
   }
 
   @Test
@@ -141,10 +134,9 @@ class ConstraintCatalogueTest {
     TRACKS_HARD.forEach((id, weight) -> expected.put(id, Level.HARD + " " + weight));
     MEDIUM.forEach((id, weight) -> expected.put(id, Level.MEDIUM + " " + weight));
     SOFT.forEach((id, weight) -> expected.put(id, Level.SOFT + " " + weight));
-    OF_TRACKS.stream().filter(id -> !ids().contains(id)).forEach(expected::remove);
 
     Map<String, String> actual = new TreeMap<>();
-    Stream.of(SessionConstraint.values())
+    Constraints.OF_SESSIONS.stream()
         .filter(constraint -> !OUR_OWN.contains(constraint.id()))
         .forEach(
             constraint ->
@@ -153,8 +145,8 @@ class ConstraintCatalogueTest {
   }
 
   @ParameterizedTest
-  @EnumSource
-  void onlyPairsAndLikesAreRewards(SessionConstraint constraint) {
+  @MethodSource("all")
+  void onlyPairsAndLikesAreRewards(Constraint constraint) {
     assertThat(constraint.isReward())
         .isEqualTo(Set.of("opposingPair", "likes").contains(constraint.id()));
   }
