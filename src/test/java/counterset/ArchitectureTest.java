@@ -54,7 +54,7 @@ class ArchitectureTest {
                   "planning.moves",
                   "model")),
           Map.entry("bound", Set.of("planning", "planning.constraints", "model", "timeline")),
-          Map.entry("score", Set.of("planning", "model", "timeline")),
+          Map.entry("score", Set.of("model", "timeline")),
           Map.entry("explain", Set.of("score", "model")),
           Map.entry("journal", Set.of("model", "json")),
           Map.entry("batch", Set.of("model", "json")),
