@@ -20,14 +20,14 @@ import java.util.Map;
  */
 public final class DifferenceWords {
 
-  private static final Comparator<Told> LARGEST_FIRST =
-      Comparator.comparing((Told told) -> told.constraint().level())
+  private static final Comparator<Sentence> LARGEST_FIRST =
+      Comparator.comparing((Sentence told) -> told.constraint().level())
           .thenComparing(told -> -Math.abs(told.difference().points()))
           .thenComparing(told -> Constraints.OF_SESSIONS.indexOf(told.constraint()))
-          .thenComparing(Told::ofTracks)
+          .thenComparing(Sentence::ofTracks)
           .thenComparing(told -> told.difference().sentence());
 
-  private record Told(PlanConstraint constraint, boolean ofTracks, Difference difference) {}
+  private record Sentence(PlanConstraint constraint, boolean ofTracks, Difference difference) {}
 
   private DifferenceWords() {}
 
@@ -53,12 +53,12 @@ public final class DifferenceWords {
     return alike.values().stream()
         .map(group -> told(group, followers))
         .sorted(LARGEST_FIRST)
-        .map(Told::difference)
+        .map(Sentence::difference)
         .toList();
   }
 
   /** Several of them say the same of different tracks. */
-  private static Told told(List<Turnover> group, FollowerWords followers) {
+  private static Sentence told(List<Turnover> group, FollowerWords followers) {
     Turnover first = group.get(0);
     String who = followers.of(group.stream().flatMap(t -> t.track().stream()).toList());
     Difference difference =
@@ -68,7 +68,7 @@ public final class DifferenceWords {
             group.stream().mapToInt(Turnover::points).sum(),
             group.stream().flatMap(t -> t.places().stream()).distinct().sorted().toList(),
             English.capital(who + TurnoverWords.clause(first)));
-    return new Told(first.constraint(), first.track().isPresent(), difference);
+    return new Sentence(first.constraint(), first.track().isPresent(), difference);
   }
 
   /** A difference with its points, and what they mean where they are more than points. */
