@@ -1,11 +1,11 @@
 package counterset.cli;
 
-import counterset.explain.ConstraintWords;
 import counterset.model.Catalogue;
 import counterset.report.PlanAccount;
 import counterset.report.json.AccountJson;
 import counterset.report.text.AccountSheet;
 import counterset.report.text.ConstraintList;
+import counterset.score.Constraints;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -64,8 +64,8 @@ final class ExplainCommand implements Callable<Integer> {
         .out()
         .print(
             format == Format.JSON
-                ? AccountJson.constraints(ConstraintWords.all())
-                : ConstraintList.of(ConstraintWords.all(), shell.colour()));
+                ? AccountJson.constraints(Constraints.all())
+                : ConstraintList.of(Constraints.all(), shell.colour()));
     return Exit.DONE;
   }
 

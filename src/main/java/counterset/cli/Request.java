@@ -5,12 +5,10 @@ import counterset.ask.AskReader;
 import counterset.ask.AskReading;
 import counterset.model.Catalogue;
 import counterset.model.Problem;
-import counterset.planning.constraints.SessionConstraint;
 import counterset.problem.ProblemReader;
+import counterset.score.Constraints;
 import java.nio.file.Files;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * What a coach asked for, read from one line or from a problem file.
@@ -35,11 +33,7 @@ record Request(Problem problem, List<String> echo) {
 
   /** Reads problems whose weights may name the constraints of a session. */
   static ProblemReader problems(Catalogue catalogue) {
-    Set<String> constraints = new LinkedHashSet<>();
-    for (SessionConstraint constraint : SessionConstraint.values()) {
-      constraints.add(constraint.id());
-    }
-    return new ProblemReader(catalogue, constraints);
+    return new ProblemReader(catalogue, Constraints.ids(Constraints.OF_SESSIONS));
   }
 
   /** An ask is never the name of something that exists, nor does it end like a file of problems. */

@@ -6,12 +6,10 @@ import counterset.json.JsonDocument;
 import counterset.json.JsonFiles;
 import counterset.model.Catalogue;
 import counterset.model.WeekProblem;
-import counterset.planning.constraints.WeekConstraint;
 import counterset.problem.WeekPlanReader;
 import counterset.problem.WeekReader;
-import java.util.LinkedHashSet;
+import counterset.score.Constraints;
 import java.util.List;
-import java.util.Set;
 
 /**
  * What a coach asked of a week, read from one line or from a week file.
@@ -50,10 +48,7 @@ record WeekRequest(WeekProblem problem, List<String> echo) {
 
   /** Reads weeks whose weights may name the constraints of a week. */
   static WeekReader weeks(Catalogue catalogue) {
-    Set<String> constraints = new LinkedHashSet<>();
-    for (WeekConstraint constraint : WeekConstraint.values()) {
-      constraints.add(constraint.id());
-    }
-    return new WeekReader(Request.problems(catalogue), catalogue, constraints);
+    return new WeekReader(
+        Request.problems(catalogue), catalogue, Constraints.ids(Constraints.OF_WEEKS));
   }
 }
