@@ -9,6 +9,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaConstructorCall;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import counterset.model.Exercise;
 import java.net.URISyntaxException;
@@ -16,6 +18,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -92,9 +95,19 @@ class ArchitectureTest {
           // of the files of a folder, and a comparison.
           "report.text", Set.of("journal", "training", "batch", "compare"));
 
+  private static final int MOST_PARTS = 8;
+
   private static Path programClasses() {
+    return classesOf(Exercise.class);
+  }
+
+  private static Path testClasses() {
+    return classesOf(ArchitectureTest.class);
+  }
+
+  private static Path classesOf(Class<?> one) {
     try {
-      return Path.of(Exercise.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+      return Path.of(one.getProtectionDomain().getCodeSource().getLocation().toURI());
     } catch (URISyntaxException e) {
       throw new IllegalStateException("The place of the classes is not known.", e);
     }
@@ -178,6 +191,36 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat(resideOutsideOfPackages("java..", "counterset.."))
         .check(CLASSES);
+  }
+
+  /** Values in a long row are easily swapped: a builder names each of them. */
+  @Test
+  void recordsOfManyPartsAreMadeByTheirBuilderOrInOnePlaceOnly() {
+    Map<String, Set<String>> makers = new TreeMap<>();
+    for (JavaClass type : new ClassFileImporter().importPaths(programClasses(), testClasses())) {
+      for (JavaConstructorCall call : type.getConstructorCallsFromSelf()) {
+        JavaClass made = call.getTargetOwner();
+        int parts = call.getTarget().getRawParameterTypes().size();
+        String maker = outermost(type);
+        if (made.isRecord()
+            && parts > MOST_PARTS
+            && parts == parts(made)
+            && !Set.of(outermost(made), made.getName() + "Builder").contains(maker)) {
+          makers.computeIfAbsent(made.getName(), name -> new TreeSet<>()).add(maker);
+        }
+      }
+    }
+    assertThat(makers).isNotEmpty().allSatisfy((made, by) -> assertThat(by).hasSize(1));
+  }
+
+  private static long parts(JavaClass made) {
+    return made.getFields().stream()
+        .filter(field -> !field.getModifiers().contains(JavaModifier.STATIC))
+        .count();
+  }
+
+  private static String outermost(JavaClass type) {
+    return type.getName().replaceFirst("\\$.*", "");
   }
 
   @ParameterizedTest

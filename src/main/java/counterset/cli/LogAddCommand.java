@@ -110,17 +110,18 @@ final class LogAddCommand implements Callable<Integer> {
     DonePlan done = new DonePlan(plan.orElseThrow());
     int length = took.orElse(done.minutes());
     Entry entry =
-        new Entry(
-            day,
-            plan.orElseThrow().problem().title(),
-            length,
-            rated,
-            remembered,
-            kg,
-            done.exercises(),
-            lifts,
-            done.muscles(),
-            done.energy(length));
+        Entry.builder()
+            .date(day)
+            .title(plan.orElseThrow().problem().title())
+            .minutes(length)
+            .rpe(rated)
+            .note(remembered)
+            .mass(kg)
+            .exercises(done.exercises())
+            .loads(lifts)
+            .muscles(done.muscles())
+            .energy(done.energy(length))
+            .build();
     new Journal(shell.path(log)).append(entry);
     print(entry, before.orElseThrow(), catalogue);
     return Exit.DONE;

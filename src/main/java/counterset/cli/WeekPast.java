@@ -94,19 +94,12 @@ record WeekPast(List<Entry> entries, Optional<LocalDate> monday) {
 
   /** A catalogue of today may not have any more what was done once. */
   private static Entry known(Entry entry, Catalogue catalogue) {
-    return new Entry(
-        entry.date(),
-        entry.title(),
-        entry.minutes(),
-        entry.rpe(),
-        entry.note(),
-        entry.mass(),
-        entry.exercises().stream()
-            .filter(it -> catalogue.exercises().containsKey(it.exercise()))
-            .toList(),
-        entry.loads(),
-        entry.muscles(),
-        entry.energy());
+    return entry.toBuilder()
+        .exercises(
+            entry.exercises().stream()
+                .filter(it -> catalogue.exercises().containsKey(it.exercise()))
+                .toList())
+        .build();
   }
 
   private EarlierSession earlier(Entry entry, Catalogue catalogue) {

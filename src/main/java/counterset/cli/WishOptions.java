@@ -75,6 +75,6 @@ final class WishOptions {
     // A place named again is changed, not contradicted.
     kept.removeIf(old -> wishes.keep().stream().anyMatch(other -> other.at().equals(old.at())));
     kept.addAll(wishes.keep());
-    return problem.wishing(include, exclude, kept);
+    return problem.toBuilder().include(include).exclude(exclude).keep(kept).build();
   }
 }
