@@ -38,7 +38,7 @@ final class AccountMaker {
   AccountMaker(Plan plan, Catalogue catalogue) {
     this.plan = plan;
     this.catalogue = catalogue;
-    this.replacements = new Replacements(catalogue, Commands.version());
+    this.replacements = new Replacements(catalogue, Version.current());
   }
 
   PlanAccount account() {
@@ -47,7 +47,7 @@ final class AccountMaker {
         bound.map(plan::withBound).orElse(plan),
         Accounts.of(plan, catalogue),
         places(),
-        KeptOut.of(plan, catalogue, Commands.version()).stream().map(this::kept).toList(),
+        KeptOut.of(plan, catalogue, Version.current()).stream().map(this::kept).toList(),
         narrowed(),
         limit(bound));
   }

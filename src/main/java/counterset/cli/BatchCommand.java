@@ -6,7 +6,10 @@ import counterset.batch.Manifest;
 import counterset.batch.NaturalOrder;
 import counterset.batch.Outcome;
 import counterset.batch.Status;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
+import counterset.report.file.Handout;
+import counterset.report.file.WholeFiles;
 import counterset.report.json.BatchJson;
 import counterset.report.text.BatchTable;
 import counterset.solve.Effort;
@@ -98,7 +101,7 @@ final class BatchCommand implements Callable<Integer> {
           folder + ": has no file that ends with .json. Maybe name the folder of the problems.");
     }
     make(results);
-    OutputFiles.sweep(results);
+    WholeFiles.sweep(results);
     Manifest manifest = new Manifest(results);
     BatchFile work =
         new BatchFile(
@@ -137,14 +140,14 @@ final class BatchCommand implements Callable<Integer> {
             "--kinds ("
                 + kind
                 + ") is for the recording of one session. Maybe plan that session by itself.");
-      } else if (PlanFormats.isDated("." + kind)) {
+      } else if (Handout.isDated("." + kind)) {
         faults.add(
             "--kinds ("
                 + kind
                 + ") needs the day of each session. Maybe plan them one by one with --date.");
-      } else if (!PlanFormats.knows("." + kind)) {
+      } else if (!Handout.KINDS.knows("." + kind)) {
         faults.add(
-            "--kinds (" + kind + ") is not known. Maybe one of " + PlanFormats.endings() + ".");
+            "--kinds (" + kind + ") is not known. Maybe one of " + Handout.KINDS.endings() + ".");
       }
     }
     if (jobs != null && (jobs < 1 || jobs > MOST_JOBS)) {
@@ -185,7 +188,7 @@ final class BatchCommand implements Callable<Integer> {
             catalogue.toString(),
             effort.id(),
             seed == null ? "" : seed.toString(),
-            Commands.version()));
+            Version.current()));
   }
 
   private List<BatchFile.Done> run(List<Path> files, BatchFile work) {

@@ -6,6 +6,7 @@ import counterset.batch.Manifest;
 import counterset.batch.Outcome;
 import counterset.batch.Outcome.Figures;
 import counterset.batch.Status;
+import counterset.json.BadRequest;
 import counterset.json.InvalidInputException;
 import counterset.json.JsonDocument;
 import counterset.json.JsonFiles;
@@ -16,6 +17,9 @@ import counterset.model.Problem;
 import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
 import counterset.problem.WeekReader;
+import counterset.report.file.Handout;
+import counterset.report.file.WeekHandout;
+import counterset.report.file.WholeFiles;
 import counterset.report.html.Pictures;
 import counterset.solve.Limit;
 import counterset.solve.SessionPlanner;
@@ -112,10 +116,10 @@ record BatchFile(
   private Outcome session(String name, JsonDocument document) {
     Problem read = Request.problems(catalogue).read(document, "");
     Problem problem = seed.map(read::withSeed).orElse(read);
-    Plan plan = new SessionPlanner(catalogue, Commands.version(), 1).plan(problem, limit);
+    Plan plan = new SessionPlanner(catalogue, Version.current(), 1).plan(problem, limit);
     boolean feasible = Feasibility.isFeasible(plan);
     if (feasible) {
-      write(name, kind -> PlanFormats.render("." + kind, new Handout(plan, catalogue, pictures)));
+      write(name, kind -> Handout.KINDS.render("." + kind, new Handout(plan, catalogue, pictures)));
     }
     return outcome(
         name,
@@ -133,14 +137,14 @@ record BatchFile(
   private Outcome week(String name, JsonDocument document) {
     WeekProblem read = WeekRequest.weeks(catalogue).read(document, "");
     WeekProblem problem = seed.map(other -> WeekChange.seed(read, other)).orElse(read);
-    WeekPlan week = new WeekPlanner(catalogue, Commands.version()).plan(problem, limit);
-    WeekFiles files =
-        new WeekFiles(
+    WeekPlan week = new WeekPlanner(catalogue, Version.current()).plan(problem, limit);
+    WeekHandout files =
+        new WeekHandout(
             List.of(week), List.of(), catalogue, Optional.empty(), Optional.empty(), pictures);
     boolean feasible =
         week.score().feasible() && week.plans().stream().allMatch(Feasibility::isFeasible);
     if (feasible) {
-      write(name, kind -> WeekFormats.render("." + kind, files));
+      write(name, kind -> WeekHandout.KINDS.render("." + kind, files));
     }
     List<Plan> plans = week.plans();
     return outcome(
@@ -185,6 +189,6 @@ record BatchFile(
   private void write(String name, UnaryOperator<String> text) {
     Map<Path, String> texts = new LinkedHashMap<>();
     kinds.forEach(kind -> texts.put(result(name, kind), text.apply(kind)));
-    OutputFiles.write(texts);
+    WholeFiles.write(texts);
   }
 }

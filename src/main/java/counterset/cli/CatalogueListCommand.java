@@ -1,6 +1,7 @@
 package counterset.cli;
 
 import counterset.catalogue.CatalogueQuery;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Identified;

@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.json.BadRequest;
 import counterset.json.Nearest;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;

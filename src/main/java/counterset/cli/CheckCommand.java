@@ -1,10 +1,12 @@
 package counterset.cli;
 
+import counterset.json.BadRequest;
 import counterset.json.JsonDocument;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.report.BetterPlan;
+import counterset.report.file.Handout;
 import counterset.report.json.PlanJson;
 import counterset.report.text.RunSheet;
 import counterset.report.text.ScoreTable;
@@ -133,7 +135,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private void checkOptions() {
     List<String> faults = new ArrayList<>();
-    PlanFormats.check(files, faults);
+    WriteFiles.check(files, Handout.KINDS, faults);
     if (!improve && !files.isEmpty()) {
       faults.add("--write needs --improve: only a better session is written.");
     }
@@ -167,7 +169,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private BetterPlan better(Plan plan, OptionalInt most) {
-    Improver improver = new Improver(catalogue, Commands.version());
+    Improver improver = new Improver(catalogue, Version.current());
     Plan found =
         Interruption.during(
             () ->
@@ -220,7 +222,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void write(Plan after) {
-    new Handout(after, catalogue, catalogues.pictures(shell)).write(files, shell);
+    WriteFiles.write(files, new Handout(after, catalogue, catalogues.pictures(shell)), shell);
   }
 
   private void line(String text) {

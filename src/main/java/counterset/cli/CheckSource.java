@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.json.BadRequest;
 import counterset.json.JsonDocument;
 import counterset.json.JsonFiles;
 import counterset.model.Catalogue;
@@ -86,9 +87,9 @@ final class CheckSource {
     }
     TypedSession typed = reading.session().get();
     Session session = new Completion(typed.problem(), catalogue).of(typed.session());
-    SolverNote note = new SolverNote(typed.problem().seed(), "none", Commands.version(), 0, true);
+    SolverNote note = new SolverNote(typed.problem().seed(), "none", Version.current(), 0, true);
     Plan plan =
-        new SessionPlanner(catalogue, Commands.version()).score(typed.problem(), session, note);
+        new SessionPlanner(catalogue, Version.current()).score(typed.problem(), session, note);
     return new Checked(plan, reading.lines(), typed.readAs(), List.of());
   }
 

@@ -3,14 +3,19 @@ package counterset.cli;
 import counterset.ask.Axis;
 import counterset.compare.Compared;
 import counterset.compare.Comparison;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
-import counterset.report.json.CompareJson;
-import counterset.report.text.CompareSheet;
+import counterset.report.file.CompareHandout;
+import counterset.report.file.WholeFiles;
 import counterset.solve.Effort;
 import counterset.solve.Limit;
 import counterset.solve.Options;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -105,9 +110,11 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<String> faults = new ArrayList<>();
-    CompareFiles written = new CompareFiles(files, folder, catalogues.pictures(shell));
     checkUse(faults);
-    written.check(shell, faults);
+    WriteFiles.check(files, CompareHandout.KINDS, faults);
+    if (folder != null && Files.isRegularFile(shell.path(folder))) {
+      faults.add("--plans (" + folder + ") is a file. Name a folder.");
+    }
     Catalogue catalogue = catalogues.load(shell);
     CompareSources sources = new CompareSources(shell, catalogue, inputs);
     List<CompareEntry> entries = read(sources, catalogue, faults);
@@ -116,8 +123,9 @@ final class CompareCommand implements Callable<Integer> {
     }
     List<Compared> compared = compared(entries, catalogue);
     Comparison comparison = new Comparison(title(compared.size()), compared);
-    written.write(shell, comparison, catalogue);
-    print(comparison, sources.notes(), catalogue);
+    CompareHandout handout = new CompareHandout(comparison, catalogue, catalogues.pictures(shell));
+    write(handout);
+    print(handout, sources.notes());
     if (comparison.feasible().isEmpty()) {
       shell.say(
           "None of these can be led. counterset plan says what would free each, asked the same.");
@@ -221,14 +229,22 @@ final class CompareCommand implements Callable<Integer> {
         + (count == 1 ? " session" : " sessions side by side");
   }
 
-  private void print(Comparison comparison, List<String> notes, Catalogue catalogue) {
+  private void write(CompareHandout handout) {
+    Map<Path, String> texts = new LinkedHashMap<>();
+    files.forEach(file -> texts.put(shell.path(file), CompareHandout.KINDS.render(file, handout)));
+    List<Path> folders = folder == null ? List.of() : List.of(shell.path(folder));
+    folders.forEach(into -> texts.putAll(handout.plans(into)));
+    WholeFiles.write(texts, folders);
+  }
+
+  private void print(CompareHandout handout, List<String> notes) {
     if (format == Format.JSON) {
       notes.forEach(shell::say);
-      shell.out().print(CompareJson.text(comparison, catalogue));
+      shell.out().print(handout.json());
     } else {
       notes.forEach(note -> shell.out().print(note + "\n"));
       shell.out().print(notes.isEmpty() ? "" : "\n");
-      shell.out().print(CompareSheet.of(comparison, catalogue, shell.colour()));
+      shell.out().print(handout.text(shell.colour()));
     }
     shell.out().flush();
   }

@@ -52,7 +52,7 @@ final class CompareRun {
 
   /** Several plans of one problem. */
   List<Compared> options(Problem problem, int count) {
-    Options options = new Options(catalogue, Commands.version());
+    Options options = new Options(catalogue, Version.current());
     List<Plan> plans =
         Interruption.during(
             () ->
@@ -87,7 +87,7 @@ final class CompareRun {
     if (entry.file().isPresent()) {
       return new Recheck(entry.file().get(), catalogue).plan();
     }
-    SessionPlanner planner = new SessionPlanner(catalogue, Commands.version(), threads);
+    SessionPlanner planner = new SessionPlanner(catalogue, Version.current(), threads);
     planners.add(planner);
     if (stopped) {
       planner.stop();

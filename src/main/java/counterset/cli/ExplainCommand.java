@@ -1,6 +1,7 @@
 package counterset.cli;
 
 import counterset.explain.ConstraintWords;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.report.PlanAccount;
 import counterset.report.json.AccountJson;

@@ -5,6 +5,7 @@ import counterset.journal.Entry;
 import counterset.journal.Journal;
 import counterset.journal.Lift;
 import counterset.journal.Reading;
+import counterset.json.BadRequest;
 import counterset.json.InvalidInputException;
 import counterset.json.Violation;
 import counterset.model.Catalogue;

@@ -2,6 +2,7 @@ package counterset.cli;
 
 import counterset.journal.Entry;
 import counterset.journal.ExerciseSets;
+import counterset.json.BadRequest;
 import counterset.model.Done;
 import counterset.model.Plan;
 import counterset.model.Problem;

@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.json.BadRequest;
 import counterset.json.Shown;
 import counterset.model.At;
 import counterset.model.Exercise;

@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.json.BadRequest;
 import counterset.json.Shown;
 import counterset.json.Violation;
 import counterset.model.At;
@@ -54,7 +55,7 @@ record PlanSource(PlanFile file, Plan plan, Catalogue catalogue) {
     }
     List<Keep> others = new ArrayList<>(plan.problem().keep());
     others.remove(kept.get());
-    return new SessionPlanner(catalogue, Commands.version())
+    return new SessionPlanner(catalogue, Version.current())
         .score(plan.problem().keeping(others), plan.session(), plan.solver());
   }
 
@@ -72,7 +73,7 @@ record PlanSource(PlanFile file, Plan plan, Catalogue catalogue) {
     }
     file.solver()
         .map(SolverNote::version)
-        .filter(version -> !version.equals(Commands.version()))
+        .filter(version -> !version.equals(Version.current()))
         .ifPresent(
             version ->
                 shell.say("  It was written by version " + Shown.of(version) + " of Counterset."));

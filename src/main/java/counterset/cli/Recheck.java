@@ -26,8 +26,8 @@ final class Recheck {
 
   /** The plan that the session of the file makes. */
   Plan plan() {
-    SolverNote note = new SolverNote(file.problem().seed(), "none", Commands.version(), 0, true);
-    return new SessionPlanner(catalogue, Commands.version()).score(file.problem(), session(), note);
+    SolverNote note = new SolverNote(file.problem().seed(), "none", Version.current(), 0, true);
+    return new SessionPlanner(catalogue, Version.current()).score(file.problem(), session(), note);
   }
 
   /** The session of the file. */

@@ -3,6 +3,7 @@ package counterset.cli;
 import counterset.ask.AskFault;
 import counterset.ask.AskReader;
 import counterset.ask.AskReading;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.model.Problem;
 import counterset.planning.constraints.SessionConstraint;

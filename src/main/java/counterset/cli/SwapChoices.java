@@ -31,7 +31,7 @@ final class SwapChoices {
     this.plan = plan;
     this.at = at;
     this.catalogue = catalogue;
-    this.replacements = new Replacements(catalogue, Commands.version());
+    this.replacements = new Replacements(catalogue, Version.current());
     List<Replacement> all = replacements.of(plan, at);
     this.good = all.stream().filter(this::keepsRules).toList();
     this.breaking = all.stream().filter(replacement -> !keepsRules(replacement)).toList();

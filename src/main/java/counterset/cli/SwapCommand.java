@@ -1,9 +1,11 @@
 package counterset.cli;
 
+import counterset.json.BadRequest;
 import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.report.SwapList;
+import counterset.report.file.Handout;
 import counterset.report.json.PlanJson;
 import counterset.report.json.SwapJson;
 import counterset.report.text.RunSheet;
@@ -109,7 +111,7 @@ final class SwapCommand implements Callable<Integer> {
 
   private void checkOptions() {
     List<String> faults = new ArrayList<>();
-    PlanFormats.check(files, faults);
+    WriteFiles.check(files, Handout.KINDS, faults);
     if (take == null && !files.isEmpty()) {
       faults.add("--write needs --take: only a plan with a replacement is written.");
     }
@@ -174,7 +176,7 @@ final class SwapCommand implements Callable<Integer> {
 
   /** The rest planned around the choice; a partner that was found for it may change again. */
   private Plan reflowed(Plan swapped, At at) {
-    Reflow planner = new Reflow(catalogue, Commands.version());
+    Reflow planner = new Reflow(catalogue, Version.current());
     return Interruption.during(
         () ->
             Progress.during(
@@ -185,6 +187,6 @@ final class SwapCommand implements Callable<Integer> {
   }
 
   private void write(Plan after) {
-    new Handout(after, catalogue, catalogues.pictures(shell)).write(files, shell);
+    WriteFiles.write(files, new Handout(after, catalogue, catalogues.pictures(shell)), shell);
   }
 }

@@ -1,6 +1,7 @@
 package counterset.cli;
 
 import counterset.explain.UnsuitedWords;
+import counterset.json.BadRequest;
 import counterset.json.Nearest;
 import counterset.json.Shown;
 import counterset.model.At;

@@ -3,6 +3,7 @@ package counterset.cli;
 import counterset.explain.DifferenceWords;
 import counterset.explain.FollowWords;
 import counterset.explain.ScoreWords;
+import counterset.json.BadRequest;
 import counterset.json.Shown;
 import counterset.model.At;
 import counterset.model.Catalogue;

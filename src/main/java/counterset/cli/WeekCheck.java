@@ -42,8 +42,8 @@ final class WeekCheck {
     WeekProblem problem = read.problem();
     List<Session> sessions =
         read.plans().stream().map(plan -> new Recheck(plan, catalogue).session()).toList();
-    SolverNote note = new SolverNote(problem.seed(), "none", Commands.version(), 0, true);
-    this.week = new WeekPlanner(catalogue, Commands.version()).score(problem, sessions, note);
+    SolverNote note = new SolverNote(problem.seed(), "none", Version.current(), 0, true);
+    this.week = new WeekPlanner(catalogue, Version.current()).score(problem, sessions, note);
     for (int i = 0; i < read.plans().size(); i++) {
       PlanFile file = read.plans().get(i);
       Plan plan = new Recheck(file, catalogue).plan();

@@ -1,6 +1,7 @@
 package counterset.cli;
 
 import counterset.explain.WeekWords;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.Session;
@@ -123,7 +124,7 @@ final class WeekRedo {
     for (int i = 0; i < files.size(); i++) {
       sessions.add(new WeekSession(problem.sessions().get(i).day(), files.get(i).problem()));
     }
-    SolverNote note = new SolverNote(problem.seed(), "none", Commands.version(), 0, true);
+    SolverNote note = new SolverNote(problem.seed(), "none", Version.current(), 0, true);
     WeekPlan planned = planner.score(WeekChange.sessions(problem, sessions), before, note);
     return KeptDays.keeping(problem, planned, days);
   }

@@ -2,6 +2,7 @@ package counterset.cli;
 
 import counterset.ask.WeekAskReader;
 import counterset.ask.WeekAskReading;
+import counterset.json.BadRequest;
 import counterset.json.JsonDocument;
 import counterset.json.JsonFiles;
 import counterset.model.Catalogue;

@@ -2,6 +2,7 @@ package counterset.cli;
 
 import counterset.ask.WishReading;
 import counterset.ask.WishWords;
+import counterset.json.BadRequest;
 import counterset.json.InvalidInputException;
 import counterset.json.Json;
 import counterset.json.JsonDocument;

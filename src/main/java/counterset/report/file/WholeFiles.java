@@ -1,5 +1,6 @@
-package counterset.cli;
+package counterset.report.file;
 
+import counterset.json.BadRequest;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -18,18 +19,18 @@ import java.util.stream.Stream;
 /**
  * Writes files whole or not at all: each appears under its name only when all of them are complete.
  */
-final class OutputFiles {
+public final class WholeFiles {
 
   private static final Pattern PART = Pattern.compile("\\..+\\.([0-9]{1,18})\\.part");
 
-  private OutputFiles() {}
+  private WholeFiles() {}
 
   /**
    * Writes texts.
    *
    * @throws BadRequest if one of them cannot be written; then none has appeared
    */
-  static void write(Map<Path, String> texts) {
+  public static void write(Map<Path, String> texts) {
     Map<Path, Path> parts = new LinkedHashMap<>();
     try {
       List<String> faults = new ArrayList<>();
@@ -41,14 +42,38 @@ final class OutputFiles {
         move(part.getValue(), part.getKey());
       }
     } finally {
-      parts.values().forEach(OutputFiles::deleteQuietly);
+      parts.values().forEach(WholeFiles::deleteQuietly);
+    }
+  }
+
+  /**
+   * Writes texts, some into folders that are made where they are not there; what was made goes
+   * again if nothing comes into it.
+   *
+   * @throws BadRequest if one of them cannot be written; then none has appeared
+   */
+  public static void write(Map<Path, String> texts, List<Path> folders) {
+    List<Path> made = folders.stream().filter(WholeFiles::make).toList();
+    try {
+      write(texts);
+    } finally {
+      made.forEach(WholeFiles::deleteQuietly);
+    }
+  }
+
+  private static boolean make(Path folder) {
+    try {
+      return !Files.isDirectory(folder) && Files.createDirectory(folder) != null;
+    } catch (IOException e) {
+      // The files in it are refused with the reason.
+      return false;
     }
   }
 
   /** Deletes the unfinished files that processes have left in a folder when they were killed. */
-  static void sweep(Path folder) {
+  public static void sweep(Path folder) {
     try (Stream<Path> files = Files.list(folder)) {
-      files.filter(OutputFiles::isLeftOver).forEach(OutputFiles::deleteQuietly);
+      files.filter(WholeFiles::isLeftOver).forEach(WholeFiles::deleteQuietly);
     } catch (IOException e) {
       // They do no harm.
     }
@@ -97,11 +122,11 @@ final class OutputFiles {
     }
   }
 
-  private static void deleteQuietly(Path part) {
+  private static void deleteQuietly(Path file) {
     try {
-      Files.deleteIfExists(part);
+      Files.deleteIfExists(file);
     } catch (IOException e) {
-      // The result matters, the left-over does not.
+      // The result matters, a left-over does not; and a folder may have files in it.
     }
   }
 

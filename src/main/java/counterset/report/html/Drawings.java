@@ -1,9 +1,8 @@
-package counterset.cli;
+package counterset.report.html;
 
 import counterset.figure.Drawing;
 import counterset.model.Exercise;
 import counterset.model.Figure;
-import counterset.report.html.Pictures;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -13,14 +12,14 @@ import java.util.function.Supplier;
  * The pictures of the exercises that have a figure, which are read when the first is asked for.
  * Safe to share between threads.
  */
-final class Drawings implements Pictures {
+public final class Drawings implements Pictures {
 
   private final Supplier<Map<String, Figure>> source;
   private final Map<String, Drawing> drawings = new HashMap<>();
   private Map<String, Figure> figures;
 
   /** Pictures of the figures of some catalogue, by id. */
-  Drawings(Supplier<Map<String, Figure>> source) {
+  public Drawings(Supplier<Map<String, Figure>> source) {
     this.source = source;
   }
 
