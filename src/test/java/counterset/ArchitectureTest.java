@@ -64,6 +64,18 @@ class ArchitectureTest {
           Map.entry("batch", Set.of("model", "json")),
           Map.entry("training", Set.of("model", "journal")),
           Map.entry("figure", Set.of("model")),
+          Map.entry(
+              "review",
+              Set.of(
+                  "model",
+                  "json",
+                  "timeline",
+                  "typed",
+                  "explain",
+                  "solve",
+                  "bound",
+                  "report",
+                  "report.json")),
           Map.entry("compare", Set.of("model", "explain")),
           Map.entry("report", Set.of("model", "timeline", "explain")),
           Map.entry("report.text", Set.of("report", "model", "timeline", "explain")),

@@ -6,6 +6,7 @@ import counterset.batch.Manifest;
 import counterset.batch.Outcome;
 import counterset.batch.Outcome.Figures;
 import counterset.batch.Status;
+import counterset.explain.Unmet;
 import counterset.json.BadRequest;
 import counterset.json.InvalidInputException;
 import counterset.json.JsonDocument;
@@ -117,7 +118,7 @@ record BatchFile(
     Problem read = Request.problems(catalogue).read(document, "");
     Problem problem = seed.map(read::withSeed).orElse(read);
     Plan plan = new SessionPlanner(catalogue, Version.current(), 1).plan(problem, limit);
-    boolean feasible = Feasibility.isFeasible(plan);
+    boolean feasible = plan.canBeLed();
     if (feasible) {
       write(name, kind -> Handout.KINDS.render("." + kind, new Handout(plan, catalogue, pictures)));
     }
@@ -136,13 +137,12 @@ record BatchFile(
 
   private Outcome week(String name, JsonDocument document) {
     WeekProblem read = WeekRequest.weeks(catalogue).read(document, "");
-    WeekProblem problem = seed.map(other -> WeekChange.seed(read, other)).orElse(read);
+    WeekProblem problem = seed.map(read::withSeed).orElse(read);
     WeekPlan week = new WeekPlanner(catalogue, Version.current()).plan(problem, limit);
     WeekHandout files =
         new WeekHandout(
             List.of(week), List.of(), catalogue, Optional.empty(), Optional.empty(), pictures);
-    boolean feasible =
-        week.score().feasible() && week.plans().stream().allMatch(Feasibility::isFeasible);
+    boolean feasible = week.canBeLed();
     if (feasible) {
       write(name, kind -> WeekHandout.KINDS.render("." + kind, files));
     }
@@ -172,7 +172,7 @@ record BatchFile(
     if (!feasible) {
       notes.add(
           "no feasible session" + (isAnyThere(name) ? "; results of an earlier run are left" : ""));
-      plans.forEach(plan -> faults.addAll(Feasibility.hardFaults(plan, catalogue)));
+      plans.forEach(plan -> faults.addAll(Unmet.rules(plan, catalogue)));
       faults.replaceAll(fault -> name + ": " + fault);
       faults.add(name + ": No feasible session. What would free it is told by plan or week.");
     } else if (figures.medium() < 0) {

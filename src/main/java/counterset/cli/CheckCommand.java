@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.explain.Unmet;
 import counterset.json.BadRequest;
 import counterset.json.JsonDocument;
 import counterset.model.Catalogue;
@@ -10,6 +11,7 @@ import counterset.report.file.Handout;
 import counterset.report.json.PlanJson;
 import counterset.report.text.RunSheet;
 import counterset.report.text.ScoreTable;
+import counterset.review.Checked;
 import counterset.solve.Effort;
 import counterset.solve.Improver;
 import counterset.solve.Limit;
@@ -151,21 +153,20 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private int check(Checked checked) {
-    CheckWords words = new CheckWords(checked, catalogue);
     if (improve) {
-      return improve(checked, words);
+      return improve(checked);
     }
     BetterPlan one = better(checked.plan(), OptionalInt.of(1));
     Optional<BetterPlan> best = Optional.of(one).filter(BetterPlan::isBetter);
     if (format == Format.JSON) {
-      shell.out().print(words.json().bestChange(best).text());
+      shell.out().print(checked.json().bestChange(best).text());
     } else {
-      words.reading().forEach(this::line);
-      words.verdict().forEach(this::line);
-      CheckWords.best(best).forEach(this::line);
+      checked.reading().forEach(this::line);
+      checked.verdict().forEach(this::line);
+      Checked.best(best).forEach(this::line);
       shell.out().print(ScoreTable.of(checked.plan(), catalogue, shell.colour()));
     }
-    return checked.status();
+    return Exit.of(checked);
   }
 
   private BetterPlan better(Plan plan, OptionalInt most) {
@@ -182,12 +183,12 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   /** Results are the better session and nothing else; what is said of it are messages. */
-  private int improve(Checked checked, CheckWords words) {
+  private int improve(Checked checked) {
     OptionalInt most = changes == null ? OptionalInt.empty() : OptionalInt.of(changes);
     BetterPlan better = better(checked.plan(), most);
     Plan after = better.to();
     write(after);
-    words.reading().forEach(shell::say);
+    checked.reading().forEach(shell::say);
     shell
         .out()
         .print(
@@ -197,18 +198,18 @@ final class CheckCommand implements Callable<Integer> {
     shell.out().flush();
     if (better.isBetter()) {
       shell.say(count(better) + ", " + better.worth() + ":");
-      CheckWords.told(better).forEach(shell::say);
+      Checked.told(better).forEach(shell::say);
     } else {
       shell.say(
           "Nothing better was found"
               + (changes == null ? "" : " with " + most(changes))
               + "; the session stays as it is.");
     }
-    if (Feasibility.isFeasible(after)) {
+    if (after.canBeLed()) {
       return Exit.DONE;
     }
     shell.say("The session still breaks a rule:");
-    Feasibility.hardFaults(after, catalogue).forEach(fault -> shell.say("  " + fault));
+    Unmet.rules(after, catalogue).forEach(fault -> shell.say("  " + fault));
     return Exit.INFEASIBLE;
   }
 

@@ -12,6 +12,7 @@ import counterset.problem.PlanFile;
 import counterset.problem.PlanFileReader;
 import counterset.problem.WeekPlanReader;
 import counterset.report.json.PlanDifferences;
+import counterset.review.Checked;
 import counterset.solve.Completion;
 import counterset.solve.SessionPlanner;
 import counterset.typed.TypedFault;
@@ -71,7 +72,11 @@ final class CheckSource {
     PlanFile read = new PlanFileReader(Request.problems(catalogue), catalogue).read(document);
     Plan plan = new Recheck(read, catalogue).plan();
     return new Checked(
-        plan, List.of(), List.of(), PlanDifferences.of(read.document(), plan, catalogue));
+        plan,
+        catalogue,
+        List.of(),
+        List.of(),
+        PlanDifferences.of(read.document(), plan, catalogue));
   }
 
   /**
@@ -90,7 +95,7 @@ final class CheckSource {
     SolverNote note = new SolverNote(typed.problem().seed(), "none", Version.current(), 0, true);
     Plan plan =
         new SessionPlanner(catalogue, Version.current()).score(typed.problem(), session, note);
-    return new Checked(plan, reading.lines(), typed.readAs(), List.of());
+    return new Checked(plan, catalogue, reading.lines(), typed.readAs(), List.of());
   }
 
   private String line(TypedFault fault) {

@@ -1,6 +1,7 @@
 package counterset.cli;
 
 import counterset.compare.Compared;
+import counterset.explain.Unmet;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Plan;
@@ -106,12 +107,12 @@ final class CompareRun {
         number,
         whole ? label : label + ", interrupted",
         plan,
-        Feasibility.isFeasible(plan) ? List.of() : reasons(plan),
-        Feasibility.unmetWishes(plan, catalogue));
+        plan.canBeLed() ? List.of() : reasons(plan),
+        Unmet.wishes(plan, catalogue));
   }
 
   private List<String> reasons(Plan plan) {
-    List<String> reasons = new ArrayList<>(Feasibility.hardFaults(plan, catalogue));
+    List<String> reasons = new ArrayList<>(Unmet.rules(plan, catalogue));
     if (!plan.solver().complete()) {
       reasons.add("The search was interrupted before it found a session.");
       return reasons;

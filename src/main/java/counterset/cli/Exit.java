@@ -1,5 +1,7 @@
 package counterset.cli;
 
+import counterset.review.Checked;
+
 /** The exit status of a command. */
 final class Exit {
 
@@ -9,4 +11,14 @@ final class Exit {
   static final int INFEASIBLE = 3;
 
   private Exit() {}
+
+  /**
+   * Of a check: a broken rule counts before a file that says something else than it works out to.
+   */
+  static int of(Checked checked) {
+    if (!checked.plan().canBeLed()) {
+      return INFEASIBLE;
+    }
+    return checked.differences().isEmpty() ? DONE : BAD_INPUT;
+  }
 }

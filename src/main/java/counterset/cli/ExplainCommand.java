@@ -7,6 +7,7 @@ import counterset.report.PlanAccount;
 import counterset.report.json.AccountJson;
 import counterset.report.text.AccountSheet;
 import counterset.report.text.ConstraintList;
+import counterset.review.AccountMaker;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -76,7 +77,9 @@ final class ExplainCommand implements Callable<Integer> {
     source.tell(shell, file);
     PlanAccount account =
         Progress.during(
-            shell, "Explaining", () -> new AccountMaker(source.plan(), catalogue).account());
+            shell,
+            "Explaining",
+            () -> new AccountMaker(source.plan(), catalogue, Version.current()).account());
     shell
         .out()
         .print(
@@ -84,6 +87,6 @@ final class ExplainCommand implements Callable<Integer> {
                 ? AccountJson.text(account)
                 : AccountSheet.of(account, shell.colour()));
     shell.out().flush();
-    return Feasibility.isFeasible(source.plan()) ? Exit.DONE : Exit.INFEASIBLE;
+    return source.plan().canBeLed() ? Exit.DONE : Exit.INFEASIBLE;
   }
 }

@@ -98,7 +98,7 @@ final class PlanCommand implements Callable<Integer> {
     WriteFiles.needDay(files, problem.date());
     TrackChoice choice = TrackChoice.of(problem, Optional.ofNullable(track));
     Plan plan = plan(problem, catalogue);
-    if (!Feasibility.isFeasible(plan)) {
+    if (!plan.canBeLed()) {
       if (format == Format.JSON) {
         shell.out().print(PlanJson.text(plan, catalogue));
       }

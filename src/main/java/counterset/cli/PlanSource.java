@@ -12,6 +12,7 @@ import counterset.model.SolverNote;
 import counterset.problem.PlanFile;
 import counterset.problem.PlanFileReader;
 import counterset.report.json.PlanDifferences;
+import counterset.review.Places;
 import counterset.solve.SessionPlanner;
 import java.util.ArrayList;
 import java.util.List;

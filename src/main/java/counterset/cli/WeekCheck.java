@@ -16,6 +16,7 @@ import counterset.problem.WeekPlanReader;
 import counterset.report.json.CheckJson;
 import counterset.report.json.PlanDifferences;
 import counterset.report.text.ScoreTable;
+import counterset.review.Checked;
 import counterset.solve.WeekPlanner;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -50,7 +51,7 @@ final class WeekCheck {
       List<Violation> differences = PlanDifferences.of(file.document(), plan, catalogue);
       days.put(
           WeekWords.day(problem.sessions().get(i).day()),
-          new Checked(plan, List.of(), List.of(), differences));
+          new Checked(plan, catalogue, List.of(), List.of(), differences));
     }
   }
 
@@ -59,15 +60,16 @@ final class WeekCheck {
     WeekWords words = new WeekWords(week, catalogue);
     List<String> faults = words.brokenRules();
     List<String> wishes = words.unmetWishes();
-    boolean feasible = faults.isEmpty() && days.values().stream().allMatch(Checked::feasible);
+    boolean feasible =
+        faults.isEmpty() && days.values().stream().allMatch(it -> it.plan().canBeLed());
     if (format == Format.JSON) {
       Map<String, CheckJson> json = new LinkedHashMap<>();
-      days.forEach((day, it) -> json.put(day, new CheckWords(it, catalogue).json()));
+      days.forEach((day, it) -> json.put(day, it.json()));
       shell.out().print(CheckJson.week(feasible, faults, wishes, json));
     } else {
       text(feasible, faults, wishes);
     }
-    int worst = days.values().stream().mapToInt(Checked::status).max().orElse(Exit.DONE);
+    int worst = days.values().stream().mapToInt(Exit::of).max().orElse(Exit.DONE);
     return faults.isEmpty() ? worst : Exit.INFEASIBLE;
   }
 
@@ -83,9 +85,7 @@ final class WeekCheck {
     days.forEach(
         (day, checked) -> {
           shell.out().print("\n" + day.toUpperCase(Locale.ROOT) + "\n");
-          new CheckWords(checked, catalogue)
-              .verdict()
-              .forEach(line -> shell.out().print(line + "\n"));
+          checked.verdict().forEach(line -> shell.out().print(line + "\n"));
           shell.out().print(ScoreTable.of(checked.plan(), catalogue, shell.colour()));
         });
   }

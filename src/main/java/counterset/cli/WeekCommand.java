@@ -117,7 +117,7 @@ final class WeekCommand implements Callable<Integer> {
 
   private int plan(Catalogue catalogue) {
     WeekRequest request = WeekRequest.read(ask, catalogue, shell);
-    WeekProblem asked = seed == null ? request.problem() : WeekChange.seed(request.problem(), seed);
+    WeekProblem asked = seed == null ? request.problem() : request.problem().withSeed(seed);
     WeekPast done = WeekPast.read(past, shell);
     WriteFiles.needDay(files, done.monday());
     WeekProblem problem = done.before(asked, catalogue);

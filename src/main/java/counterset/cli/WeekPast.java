@@ -79,13 +79,15 @@ record WeekPast(List<Entry> entries, Optional<LocalDate> monday) {
             .toList();
     late.forEach(entry -> earlier.add(earlier(entry, catalogue)));
     earlier.sort((a, b) -> Integer.compare(b.daysBeforeMonday(), a.daysBeforeMonday()));
-    return WeekChange.earlier(
-        week,
-        earlier,
-        session ->
-            new WeekSession(
-                session.day(),
-                new Past(late, Optional.of(date(session)), false).before(session.problem())));
+    return week.after(earlier)
+        .withSessions(
+            week.sessions().stream()
+                .map(
+                    it ->
+                        new WeekSession(
+                            it.day(),
+                            new Past(late, Optional.of(date(it)), false).before(it.problem())))
+                .toList());
   }
 
   private LocalDate date(WeekSession session) {

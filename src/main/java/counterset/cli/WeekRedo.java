@@ -64,15 +64,7 @@ final class WeekRedo {
                 ? new WeekSession(session.day(), session.problem().withSeed(seed.getAsLong()))
                 : session);
       }
-      problem =
-          new WeekProblem(
-              problem.title(),
-              sessions,
-              problem.earlier(),
-              problem.setRanges(),
-              problem.recoveryIsRule(),
-              problem.weights(),
-              seed.getAsLong());
+      problem = problem.withSessions(sessions).withOwnSeed(seed.getAsLong());
     }
     return new WeekRedo(problem, before, week.plans(), days);
   }
@@ -125,7 +117,7 @@ final class WeekRedo {
       sessions.add(new WeekSession(problem.sessions().get(i).day(), files.get(i).problem()));
     }
     SolverNote note = new SolverNote(problem.seed(), "none", Version.current(), 0, true);
-    WeekPlan planned = planner.score(WeekChange.sessions(problem, sessions), before, note);
+    WeekPlan planned = planner.score(problem.withSessions(sessions), before, note);
     return KeptDays.keeping(problem, planned, days);
   }
 

@@ -3,6 +3,7 @@ package counterset.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import counterset.explain.Unmet;
 import counterset.json.JsonDocument;
 import counterset.json.Schemas;
 import counterset.model.Interval;
@@ -45,11 +46,11 @@ class ShippedProblemsTest {
     SoftAssertions softly = new SoftAssertions();
     softly
         .assertThat(plan.score().hard())
-        .as("hard: %s", Feasibility.hardFaults(plan, GoodPlan.CATALOGUE))
+        .as("hard: %s", Unmet.rules(plan, GoodPlan.CATALOGUE))
         .isZero();
     softly
         .assertThat(plan.score().medium())
-        .as("medium: %s", Feasibility.unmetWishes(plan, GoodPlan.CATALOGUE))
+        .as("medium: %s", Unmet.wishes(plan, GoodPlan.CATALOGUE))
         .isZero();
     clockIsWhole(plan, softly);
     softly

@@ -1,4 +1,4 @@
-package counterset.cli;
+package counterset.review;
 
 import counterset.explain.DifferenceWords;
 import counterset.explain.FollowWords;
@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** The replacements at one place of a plan, those that keep its rules apart from the others. */
-final class SwapChoices {
+public final class SwapChoices {
 
   private static final int SHOWN = 10;
   private static final int BREAKING_SHOWN = 5;
@@ -27,11 +27,17 @@ final class SwapChoices {
   private final List<Replacement> good;
   private final List<Replacement> breaking;
 
-  SwapChoices(Plan plan, At at, Catalogue catalogue) {
+  /**
+   * The replacements.
+   *
+   * @param at a place where something stands
+   * @param version of this program
+   */
+  public SwapChoices(Plan plan, At at, Catalogue catalogue, String version) {
     this.plan = plan;
     this.at = at;
     this.catalogue = catalogue;
-    this.replacements = new Replacements(catalogue, Version.current());
+    this.replacements = new Replacements(catalogue, version);
     List<Replacement> all = replacements.of(plan, at);
     this.good = all.stream().filter(this::keepsRules).toList();
     this.breaking = all.stream().filter(replacement -> !keepsRules(replacement)).toList();
@@ -43,27 +49,27 @@ final class SwapChoices {
   }
 
   /** How many can be taken. */
-  int size() {
+  public int size() {
     return good.size();
   }
 
   /** Whether the session with the best of them keeps every rule. */
-  boolean anyIsFeasible() {
+  public boolean anyIsFeasible() {
     return !good.isEmpty() && good.get(0).hard() >= 0;
   }
 
   /** One by its number in the list, from 1. */
-  Replacement number(int number) {
+  public Replacement number(int number) {
     return good.get(number - 1);
   }
 
   /** One that keeps the rules. */
-  Optional<Replacement> of(Exercise exercise) {
+  public Optional<Replacement> of(Exercise exercise) {
     return find(good, exercise);
   }
 
   /** One that breaks a rule that the plan keeps. */
-  Optional<Replacement> breaking(Exercise exercise) {
+  public Optional<Replacement> breaking(Exercise exercise) {
     return find(breaking, exercise);
   }
 
@@ -72,7 +78,7 @@ final class SwapChoices {
   }
 
   /** The plan with one of them. */
-  Plan with(Replacement replacement) {
+  public Plan with(Replacement replacement) {
     return replacements.plan(plan, replacement);
   }
 
@@ -82,7 +88,7 @@ final class SwapChoices {
    *
    * @param all whether nothing is left out
    */
-  SwapList list(boolean all) {
+  public SwapList list(boolean all) {
     List<Replacement> shown = good.subList(0, all ? good.size() : Math.min(SHOWN, good.size()));
     int broken = all ? breaking.size() : Math.min(BREAKING_SHOWN, breaking.size());
     return new SwapList(

@@ -1,4 +1,4 @@
-package counterset.cli;
+package counterset.review;
 
 import java.util.ArrayList;
 import java.util.List;

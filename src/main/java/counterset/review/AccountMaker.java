@@ -1,4 +1,4 @@
-package counterset.cli;
+package counterset.review;
 
 import counterset.bound.ScoreBound;
 import counterset.explain.Accounts;
@@ -26,28 +26,36 @@ import java.util.List;
 import java.util.Optional;
 
 /** Puts together all that explains a plan. */
-final class AccountMaker {
+public final class AccountMaker {
 
   private static final int RUNNERS_UP = 3;
   private static final int KEPT_OUT_SHOWN = 5;
 
   private final Plan plan;
   private final Catalogue catalogue;
+  private final String version;
   private final Replacements replacements;
 
-  AccountMaker(Plan plan, Catalogue catalogue) {
+  /**
+   * A maker of one account.
+   *
+   * @param version of this program
+   */
+  public AccountMaker(Plan plan, Catalogue catalogue, String version) {
     this.plan = plan;
     this.catalogue = catalogue;
-    this.replacements = new Replacements(catalogue, Version.current());
+    this.version = version;
+    this.replacements = new Replacements(catalogue, version);
   }
 
-  PlanAccount account() {
+  /** The account; this takes a while. */
+  public PlanAccount account() {
     Optional<Bound> bound = ScoreBound.of(plan.problem(), catalogue).of(plan.score());
     return new PlanAccount(
         bound.map(plan::withBound).orElse(plan),
         Accounts.of(plan, catalogue),
         places(),
-        KeptOut.of(plan, catalogue, Version.current()).stream().map(this::kept).toList(),
+        KeptOut.of(plan, catalogue, version).stream().map(this::kept).toList(),
         narrowed(),
         limit(bound));
   }
