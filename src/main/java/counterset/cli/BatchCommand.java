@@ -2,6 +2,7 @@ package counterset.cli;
 
 import counterset.batch.Fingerprint;
 import counterset.batch.Finished;
+import counterset.batch.InOrder;
 import counterset.batch.Manifest;
 import counterset.batch.NaturalOrder;
 import counterset.batch.Outcome;
@@ -198,7 +199,7 @@ final class BatchCommand implements Callable<Integer> {
       shell.out().print(BatchTable.head(shell.colour()));
     }
     progress.show();
-    return new BatchRun(jobs == null ? Runtime.getRuntime().availableProcessors() : jobs)
+    return new InOrder(jobs == null ? Runtime.getRuntime().availableProcessors() : jobs)
         .all(
             files,
             file -> {

@@ -7,6 +7,7 @@ import counterset.batch.Outcome;
 import counterset.batch.Outcome.Figures;
 import counterset.batch.Status;
 import counterset.explain.Unmet;
+import counterset.intake.Readers;
 import counterset.json.BadRequest;
 import counterset.json.InvalidInputException;
 import counterset.json.JsonDocument;
@@ -115,7 +116,7 @@ record BatchFile(
   }
 
   private Outcome session(String name, JsonDocument document) {
-    Problem read = Request.problems(catalogue).read(document, "");
+    Problem read = Readers.problems(catalogue).read(document, "");
     Problem problem = seed.map(read::withSeed).orElse(read);
     Plan plan = new SessionPlanner(catalogue, Version.current(), 1).plan(problem, limit);
     boolean feasible = plan.canBeLed();
@@ -136,7 +137,7 @@ record BatchFile(
   }
 
   private Outcome week(String name, JsonDocument document) {
-    WeekProblem read = WeekRequest.weeks(catalogue).read(document, "");
+    WeekProblem read = Readers.weeks(catalogue).read(document, "");
     WeekProblem problem = seed.map(read::withSeed).orElse(read);
     WeekPlan week = new WeekPlanner(catalogue, Version.current()).plan(problem, limit);
     WeekHandout files =

@@ -1,6 +1,8 @@
 package counterset.cli;
 
 import counterset.explain.Unmet;
+import counterset.intake.CheckSource;
+import counterset.intake.Request;
 import counterset.json.BadRequest;
 import counterset.json.JsonDocument;
 import counterset.model.Catalogue;
@@ -107,7 +109,8 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     checkOptions();
     catalogue = catalogues.load(shell);
-    CheckSource source = new CheckSource(shell, catalogue, file);
+    CheckSource source =
+        new CheckSource(catalogue, file, shell.folder(), shell.in(), Version.current());
     if (!source.isJson()) {
       return check(source.typed(asked()));
     }
@@ -132,7 +135,7 @@ final class CheckCommand implements Callable<Integer> {
   private Optional<Problem> asked() {
     return ask == null
         ? Optional.empty()
-        : Optional.of(Request.read(List.of(ask), catalogue, shell).problem());
+        : Optional.of(Request.session(List.of(ask), catalogue, shell.folder()).problem());
   }
 
   private void checkOptions() {

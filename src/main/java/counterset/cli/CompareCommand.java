@@ -1,10 +1,15 @@
 package counterset.cli;
 
 import counterset.ask.Axis;
+import counterset.compare.CompareEntry;
+import counterset.compare.CompareRun;
 import counterset.compare.Compared;
 import counterset.compare.Comparison;
+import counterset.intake.CompareSources;
+import counterset.intake.Request;
 import counterset.json.BadRequest;
 import counterset.model.Catalogue;
+import counterset.model.Problem;
 import counterset.report.file.CompareHandout;
 import counterset.report.file.WholeFiles;
 import counterset.solve.Effort;
@@ -116,7 +121,8 @@ final class CompareCommand implements Callable<Integer> {
       faults.add("--plans (" + folder + ") is a file. Name a folder.");
     }
     Catalogue catalogue = catalogues.load(shell);
-    CompareSources sources = new CompareSources(shell, catalogue, inputs);
+    CompareSources sources =
+        new CompareSources(catalogue, inputs, shell.folder(), Version.current());
     List<CompareEntry> entries = read(sources, catalogue, faults);
     if (!faults.isEmpty()) {
       throw new BadRequest(faults);
@@ -168,7 +174,7 @@ final class CompareCommand implements Callable<Integer> {
     List<CompareEntry> entries = sources.read();
     faults.addAll(sources.faults());
     subject = entries.isEmpty() ? "" : entries.get(0).problem().title();
-    if (isOne() && entries.stream().anyMatch(it -> it.file().isPresent())) {
+    if (isOne() && entries.stream().anyMatch(it -> it.plan().isPresent())) {
       faults.add(
           inputs.get(0)
               + ": This is a plan, which stands. Name the problem or the ask it came of.");
@@ -199,18 +205,29 @@ final class CompareCommand implements Callable<Integer> {
               + (variations.size() < 2 ? "Add a value." : "Leave out some values."));
       return entries;
     }
-    List<CompareEntry> grid = variations.of(entries.get(0), !Request.isFile(inputs.get(0), shell));
+    List<CompareEntry> grid =
+        variations.of(entries.get(0), !Request.isFile(inputs.get(0), shell.folder()));
     faults.addAll(variations.faults(grid));
     notes.addAll(variations.notes());
     return grid;
   }
 
   private List<Compared> compared(List<CompareEntry> entries, Catalogue catalogue) {
-    CompareRun run = new CompareRun(shell, catalogue, Limit.of(effort));
+    CompareRun run = new CompareRun(catalogue, Limit.of(effort), Version.current());
     if (options == null) {
-      return run.all(entries);
+      BatchProgress progress = new BatchProgress(shell, entries.size());
+      progress.show();
+      List<Compared> all =
+          Interruption.during(() -> run.all(entries, () -> progress.done(false)), run::stop);
+      progress.clear();
+      return all;
     }
-    List<Compared> plans = run.options(entries.get(0).problem(), options);
+    Problem problem = entries.get(0).problem();
+    List<Compared> plans =
+        Interruption.during(
+            () ->
+                Progress.during(shell, "Planning " + options, () -> run.options(problem, options)),
+            run::stop);
     if (plans.size() < options && plans.get(0).plan().solver().complete()) {
       shell.say(
           "Only "

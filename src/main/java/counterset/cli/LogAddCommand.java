@@ -1,5 +1,7 @@
 package counterset.cli;
 
+import counterset.intake.GivenPlan;
+import counterset.intake.Readers;
 import counterset.journal.DonePlan;
 import counterset.journal.Entry;
 import counterset.journal.Journal;
@@ -11,7 +13,7 @@ import counterset.json.Violation;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Plan;
-import counterset.problem.PlanFileReader;
+import counterset.problem.PlanFile;
 import counterset.report.json.LogJson;
 import counterset.report.text.LogList;
 import java.time.LocalDate;
@@ -146,8 +148,8 @@ final class LogAddCommand implements Callable<Integer> {
   }
 
   private Plan plan(Catalogue catalogue) {
-    PlanFileReader reader = new PlanFileReader(Request.problems(catalogue), catalogue);
-    return new Recheck(reader.read(shell.path(file)), catalogue).plan();
+    PlanFile read = Readers.plans(catalogue).read(shell.path(file));
+    return GivenPlan.of(read, catalogue, Version.current()).plan();
   }
 
   /** What the journal holds so far: nothing is added to a file that is not one. */

@@ -1,6 +1,7 @@
 package counterset.cli;
 
 import counterset.bound.ScoreBound;
+import counterset.intake.Request;
 import counterset.json.BadRequest;
 import counterset.model.Bound;
 import counterset.model.Catalogue;
@@ -11,6 +12,7 @@ import counterset.report.file.WholeFiles;
 import counterset.report.json.PlanJson;
 import counterset.solve.SessionPlanner;
 import counterset.training.LoadAdvice;
+import counterset.training.Past;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -90,7 +92,7 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() {
     checkOptions();
     Catalogue catalogue = catalogues.load(shell);
-    Request request = Request.read(ask, catalogue, shell);
+    Request<Problem> request = Request.session(ask, catalogue, shell.folder());
     Problem wished = wishes.addTo(request.problem(), catalogue);
     Problem asked = seed == null ? wished : wished.withSeed(seed);
     Past done = past.read(shell, asked);
@@ -167,7 +169,7 @@ final class PlanCommand implements Callable<Integer> {
     WholeFiles.write(texts);
   }
 
-  private void print(Request request, Handout handout) {
+  private void print(Request<Problem> request, Handout handout) {
     if (!handout.plan().solver().complete()) {
       shell.say("Interrupted: this is the best plan found so far.");
     }

@@ -1,20 +1,16 @@
 package counterset.cli;
 
 import counterset.explain.WeekWords;
+import counterset.intake.GivenPlan;
+import counterset.intake.Readers;
 import counterset.json.JsonDocument;
-import counterset.json.Violation;
 import counterset.model.Catalogue;
-import counterset.model.Plan;
 import counterset.model.Session;
 import counterset.model.SolverNote;
 import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
-import counterset.problem.PlanFile;
-import counterset.problem.PlanFileReader;
 import counterset.problem.WeekPlanFile;
-import counterset.problem.WeekPlanReader;
 import counterset.report.json.CheckJson;
-import counterset.report.json.PlanDifferences;
 import counterset.report.text.ScoreTable;
 import counterset.review.Checked;
 import counterset.solve.WeekPlanner;
@@ -35,24 +31,19 @@ final class WeekCheck {
   WeekCheck(Shell shell, Catalogue catalogue, JsonDocument document) {
     this.shell = shell;
     this.catalogue = catalogue;
-    WeekPlanFile read =
-        new WeekPlanReader(
-                WeekRequest.weeks(catalogue),
-                new PlanFileReader(Request.problems(catalogue), catalogue))
-            .read(document);
+    WeekPlanFile read = Readers.weekPlans(catalogue).read(document);
     WeekProblem problem = read.problem();
-    List<Session> sessions =
-        read.plans().stream().map(plan -> new Recheck(plan, catalogue).session()).toList();
-    SolverNote note = new SolverNote(problem.seed(), "none", Version.current(), 0, true);
-    this.week = new WeekPlanner(catalogue, Version.current()).score(problem, sessions, note);
+    String version = Version.current();
+    List<Session> sessions = new ArrayList<>();
     for (int i = 0; i < read.plans().size(); i++) {
-      PlanFile file = read.plans().get(i);
-      Plan plan = new Recheck(file, catalogue).plan();
-      List<Violation> differences = PlanDifferences.of(file.document(), plan, catalogue);
+      GivenPlan given = GivenPlan.of(read.plans().get(i), catalogue, version);
+      sessions.add(given.plan().session());
       days.put(
           WeekWords.day(problem.sessions().get(i).day()),
-          new Checked(plan, catalogue, List.of(), List.of(), differences));
+          new Checked(given.plan(), catalogue, List.of(), List.of(), given.differences()));
     }
+    SolverNote note = new SolverNote(problem.seed(), "none", version, 0, true);
+    this.week = new WeekPlanner(catalogue, version).score(problem, sessions, note);
   }
 
   /** Prints it and returns the exit status: that of the worst day. */

@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.intake.Request;
 import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.model.WeekPlan;
@@ -7,6 +8,7 @@ import counterset.model.WeekProblem;
 import counterset.report.file.WeekHandout;
 import counterset.solve.BlockPlanner;
 import counterset.solve.WeekPlanner;
+import counterset.training.WeekPast;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -116,9 +118,9 @@ final class WeekCommand implements Callable<Integer> {
   }
 
   private int plan(Catalogue catalogue) {
-    WeekRequest request = WeekRequest.read(ask, catalogue, shell);
+    Request<WeekProblem> request = Request.week(ask, catalogue, shell.folder());
     WeekProblem asked = seed == null ? request.problem() : request.problem().withSeed(seed);
-    WeekPast done = WeekPast.read(past, shell);
+    WeekPast done = past.readWeek(shell);
     WriteFiles.needDay(files, done.monday());
     WeekProblem problem = done.before(asked, catalogue);
     List<WeekPlan> found =

@@ -1,6 +1,8 @@
 package counterset.cli;
 
 import counterset.explain.WeekWords;
+import counterset.intake.GivenPlan;
+import counterset.intake.Readers;
 import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
@@ -10,9 +12,7 @@ import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
 import counterset.model.WeekSession;
 import counterset.problem.PlanFile;
-import counterset.problem.PlanFileReader;
 import counterset.problem.WeekPlanFile;
-import counterset.problem.WeekPlanReader;
 import counterset.solve.KeptDays;
 import counterset.solve.WeekPlanner;
 import java.nio.file.Path;
@@ -46,15 +46,13 @@ final class WeekRedo {
    * @param seed of these days, if it is to be another
    */
   static WeekRedo read(Path file, Set<DayOfWeek> days, OptionalLong seed, Catalogue catalogue) {
-    WeekPlanFile week =
-        new WeekPlanReader(
-                WeekRequest.weeks(catalogue),
-                new PlanFileReader(Request.problems(catalogue), catalogue))
-            .read(file);
+    WeekPlanFile week = Readers.weekPlans(catalogue).read(file);
     checkDays(week.problem(), days);
     checkKept(week, days, file);
     List<Session> before =
-        week.plans().stream().map(plan -> new Recheck(plan, catalogue).session()).toList();
+        week.plans().stream()
+            .map(plan -> GivenPlan.of(plan, catalogue, Version.current()).plan().session())
+            .toList();
     WeekProblem problem = week.problem();
     if (seed.isPresent()) {
       List<WeekSession> sessions = new ArrayList<>();

@@ -2,6 +2,7 @@ package counterset.cli;
 
 import counterset.ask.WishReading;
 import counterset.ask.WishWords;
+import counterset.intake.Readers;
 import counterset.json.BadRequest;
 import counterset.json.InvalidInputException;
 import counterset.json.Json;
@@ -56,7 +57,7 @@ final class WishOptions {
     Problem changed = changed(problem, wishes);
     try {
       // Read again as a file would be, since the rules for what goes together are there.
-      return Request.problems(catalogue)
+      return Readers.problems(catalogue)
           .read(JsonDocument.parse("options", Json.pretty(ProblemJson.write(changed))), "");
     } catch (InvalidInputException e) {
       throw new BadRequest(

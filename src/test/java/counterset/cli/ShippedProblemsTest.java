@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import counterset.explain.Unmet;
+import counterset.intake.Readers;
 import counterset.json.JsonDocument;
 import counterset.json.Schemas;
 import counterset.model.Interval;
@@ -40,7 +41,7 @@ class ShippedProblemsTest {
   @ParameterizedTest
   @MethodSource("problems")
   void isSolved(Path file) {
-    Problem problem = Request.problems(GoodPlan.CATALOGUE).read(file);
+    Problem problem = Readers.problems(GoodPlan.CATALOGUE).read(file);
     Plan plan =
         new SessionPlanner(GoodPlan.CATALOGUE, "test").plan(problem, Limit.of(Effort.STANDARD));
     SoftAssertions softly = new SoftAssertions();

@@ -1,28 +1,28 @@
-package counterset.cli;
+package counterset.intake;
 
 import counterset.ask.AskFault;
 import counterset.ask.AskReader;
 import counterset.ask.AskReading;
+import counterset.compare.CompareEntry;
 import counterset.json.InvalidInputException;
 import counterset.json.JsonDocument;
 import counterset.json.JsonFiles;
 import counterset.json.Violation;
 import counterset.model.Catalogue;
-import counterset.model.Plan;
-import counterset.problem.PlanFile;
 import counterset.problem.PlanFileReader;
 import counterset.problem.ProblemReader;
 import counterset.problem.WeekReader;
-import counterset.report.json.PlanDifferences;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Reads what is to be compared: plan files, problem files and asks; gathers all their faults. */
-final class CompareSources {
+public final class CompareSources {
 
-  private final Shell shell;
   private final Catalogue catalogue;
+  private final Path folder;
+  private final String version;
   private final ProblemReader problems;
   private final PlanFileReader plans;
   private final AskReader asks;
@@ -34,39 +34,42 @@ final class CompareSources {
    * A reader.
    *
    * @param inputs all that are to be read, as they were given
+   * @param folder what relative paths start from
+   * @param version of this program
    */
-  CompareSources(Shell shell, Catalogue catalogue, List<String> inputs) {
-    this.shell = shell;
+  public CompareSources(Catalogue catalogue, List<String> inputs, Path folder, String version) {
+    this.folder = folder;
+    this.version = version;
     this.catalogue = catalogue;
-    this.problems = Request.problems(catalogue);
-    this.plans = new PlanFileReader(problems, catalogue);
+    this.problems = Readers.problems(catalogue);
+    this.plans = Readers.plans(catalogue);
     this.asks = new AskReader(catalogue);
     this.inputs = List.copyOf(inputs);
   }
 
   /** What is wrong with those that were read. */
-  List<String> faults() {
+  public List<String> faults() {
     return faults;
   }
 
   /** What is worth saying of those that were read: how asks were read, plans that have changed. */
-  List<String> notes() {
+  public List<String> notes() {
     return notes;
   }
 
   /** Reads all; those with faults are left out. */
-  List<CompareEntry> read() {
+  public List<CompareEntry> read() {
     List<CompareEntry> entries = new ArrayList<>();
     for (int i = 0; i < inputs.size(); i++) {
       String words = inputs.get(i);
-      (Request.isFile(words, shell) ? file(words) : ask(words, i + 1)).ifPresent(entries::add);
+      (Request.isFile(words, folder) ? file(words) : ask(words, i + 1)).ifPresent(entries::add);
     }
     return entries;
   }
 
   private Optional<CompareEntry> file(String name) {
     try {
-      JsonDocument document = JsonFiles.read(shell.path(name));
+      JsonDocument document = JsonFiles.read(folder.resolve(name));
       if (WeekReader.isWeek(document)) {
         faults.add(
             name
@@ -77,9 +80,10 @@ final class CompareSources {
       if (!PlanFileReader.isPlan(document)) {
         return Optional.of(CompareEntry.planned(label(name), problems.read(document, "")));
       }
-      PlanFile file = plans.read(document);
-      noteChanges(name, file);
-      return Optional.of(new CompareEntry(label(name), file.problem(), Optional.of(file)));
+      GivenPlan given = GivenPlan.of(plans.read(document), catalogue, version);
+      noteChanges(name, given);
+      return Optional.of(
+          new CompareEntry(label(name), given.file().problem(), Optional.of(given.plan())));
     } catch (InvalidInputException e) {
       faults.addAll(e.violations().stream().map(Violation::toString).toList());
       return Optional.empty();
@@ -97,10 +101,8 @@ final class CompareSources {
   }
 
   /** A plan from another catalogue or version may be worth something else today. */
-  private void noteChanges(String name, PlanFile file) {
-    Plan plan = new Recheck(file, catalogue).plan();
-    int differences = PlanDifferences.of(file.document(), plan, catalogue).size();
-    if (differences > 0) {
+  private void noteChanges(String name, GivenPlan given) {
+    if (!given.differences().isEmpty()) {
       notes.add(
           name
               + ": the file says otherwise than its session works out to with this catalogue; what"

@@ -1,6 +1,6 @@
-package counterset.cli;
+package counterset.compare;
 
-import counterset.compare.Compared;
+import counterset.batch.InOrder;
 import counterset.explain.Unmet;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
@@ -19,47 +19,45 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Plans what is not planned yet, several at once, and scores what is. */
-final class CompareRun {
+public final class CompareRun {
 
-  private final Shell shell;
   private final Catalogue catalogue;
   private final Limit limit;
+  private final String version;
+  private final Options options;
   private final Queue<SessionPlanner> planners = new ConcurrentLinkedQueue<>();
   private volatile boolean stopped;
 
-  CompareRun(Shell shell, Catalogue catalogue, Limit limit) {
-    this.shell = shell;
+  /**
+   * A run.
+   *
+   * @param version of this program
+   */
+  public CompareRun(Catalogue catalogue, Limit limit, String version) {
+    this.version = version;
+    this.options = new Options(catalogue, version);
     this.catalogue = catalogue;
     this.limit = limit;
   }
 
-  /** All of them, in their order. */
-  List<Compared> all(List<CompareEntry> entries) {
+  /**
+   * All of them, in their order.
+   *
+   * @param done told of each that is planned
+   */
+  public List<Compared> all(List<CompareEntry> entries, Runnable done) {
     int cores = Runtime.getRuntime().availableProcessors();
     int each = Math.max(1, cores / entries.size());
-    BatchProgress progress = new BatchProgress(shell, entries.size());
-    progress.show();
     List<Plan> plans =
-        Interruption.during(
-            () ->
-                new BatchRun(cores)
-                    .all(entries, entry -> plan(entry, each), plan -> progress.done(false)),
-            this::stop);
-    progress.clear();
+        new InOrder(cores).all(entries, entry -> plan(entry, each), plan -> done.run());
     return IntStream.range(0, plans.size())
         .mapToObj(i -> compared(i + 1, entries.get(i).label(), plans.get(i)))
         .toList();
   }
 
   /** Several plans of one problem. */
-  List<Compared> options(Problem problem, int count) {
-    Options options = new Options(catalogue, Version.current());
-    List<Plan> plans =
-        Interruption.during(
-            () ->
-                Progress.during(
-                    shell, "Planning " + count, () -> options.plans(problem, count, limit)),
-            options::stop);
+  public List<Compared> options(Problem problem, int count) {
+    List<Plan> plans = options.plans(problem, count, limit);
     return IntStream.range(0, plans.size())
         .mapToObj(i -> compared(i + 1, onlyHere(plans.get(i), plans), plans.get(i)))
         .toList();
@@ -85,10 +83,10 @@ final class CompareRun {
   }
 
   private Plan plan(CompareEntry entry, int threads) {
-    if (entry.file().isPresent()) {
-      return new Recheck(entry.file().get(), catalogue).plan();
+    if (entry.plan().isPresent()) {
+      return entry.plan().get();
     }
-    SessionPlanner planner = new SessionPlanner(catalogue, Version.current(), threads);
+    SessionPlanner planner = new SessionPlanner(catalogue, version, threads);
     planners.add(planner);
     if (stopped) {
       planner.stop();
@@ -96,8 +94,10 @@ final class CompareRun {
     return planner.plan(entry.problem(), limit);
   }
 
-  private void stop() {
+  /** Ends all searches; may be called from any thread. */
+  public void stop() {
     stopped = true;
+    options.stop();
     planners.forEach(SessionPlanner::stop);
   }
 

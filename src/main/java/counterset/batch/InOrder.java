@@ -1,4 +1,4 @@
-package counterset.cli;
+package counterset.batch;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import java.util.function.Function;
  *
  * @param threads how many at once, at least 1
  */
-record BatchRun(int threads) {
+public record InOrder(int threads) {
 
   /**
    * Does all of it.
@@ -23,10 +23,10 @@ record BatchRun(int threads) {
    * @param told each result, in the order of the things and in this thread, as soon as it and those
    *     before it are there
    */
-  <T, R> List<R> all(List<T> things, Function<T, R> work, Consumer<R> told) {
+  public <T, R> List<R> all(List<T> things, Function<T, R> work, Consumer<R> told) {
     ExecutorService executor =
         Executors.newFixedThreadPool(
-            Math.min(threads, Math.max(1, things.size())), BatchRun::daemon);
+            Math.min(threads, Math.max(1, things.size())), InOrder::daemon);
     try {
       List<Future<R>> running = new ArrayList<>();
       things.forEach(thing -> running.add(executor.submit(() -> work.apply(thing))));

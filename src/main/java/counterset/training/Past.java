@@ -1,4 +1,4 @@
-package counterset.cli;
+package counterset.training;
 
 import counterset.journal.Entry;
 import counterset.journal.ExerciseSets;
@@ -6,8 +6,6 @@ import counterset.json.BadRequest;
 import counterset.model.Done;
 import counterset.model.Plan;
 import counterset.model.Problem;
-import counterset.training.LoadAdvice;
-import counterset.training.LoadAdviser;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,13 +18,13 @@ import java.util.Optional;
  * @param day the day of the session, if it is known
  * @param logged whether a journal was read
  */
-record Past(List<Entry> entries, Optional<LocalDate> day, boolean logged) {
+public record Past(List<Entry> entries, Optional<LocalDate> day, boolean logged) {
 
   /** Nothing looks back further than this; a plan that echoes years of entries is of no use. */
   private static final int LOOK_BACK_DAYS = 28;
 
   /** The entries after the day of the session. */
-  int later() {
+  public int later() {
     return entries.size() - earlier().size();
   }
 
@@ -35,7 +33,7 @@ record Past(List<Entry> entries, Optional<LocalDate> day, boolean logged) {
    *
    * @throws BadRequest if the problem itself knows of sessions after the day asked for
    */
-  Problem before(Problem problem) {
+  public Problem before(Problem problem) {
     Optional<Done> after =
         problem.recent().stream()
             .filter(done -> day.isPresent() && done.date().isAfter(day.get()))
@@ -65,7 +63,7 @@ record Past(List<Entry> entries, Optional<LocalDate> day, boolean logged) {
   }
 
   /** Advice on every exercise of a plan that is done with a load; none if no journal was read. */
-  List<LoadAdvice> loads(Plan plan) {
+  public List<LoadAdvice> loads(Plan plan) {
     if (!logged) {
       return List.of();
     }

@@ -1,4 +1,4 @@
-package counterset.cli;
+package counterset.training;
 
 import counterset.journal.Entry;
 import counterset.journal.ExerciseSets;
@@ -9,7 +9,6 @@ import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
 import counterset.model.WeekProblem.EarlierSession;
 import counterset.model.WeekSession;
-import counterset.training.LoadAdvice;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -26,48 +25,38 @@ import java.util.Optional;
  * @param entries of the journal that are before its Monday, by date
  * @param monday of the week, if a day or a journal tells
  */
-record WeekPast(List<Entry> entries, Optional<LocalDate> monday) {
+public record WeekPast(List<Entry> entries, Optional<LocalDate> monday) {
 
   /** Nothing looks back further than this. */
   private static final int LOOK_BACK_DAYS = 28;
 
   /**
-   * Reads the journal, if one is named. The week is that of the day named, or the one after the
-   * last session done.
+   * What was done before the week of a day.
+   *
+   * @param all entries of a journal, by date
+   * @param day of the week; without it, the week is the one after the last session done
    */
-  static WeekPast read(PastOptions options, Shell shell) {
-    List<Entry> all = options.entries(shell);
+  public static WeekPast of(List<Entry> all, Optional<LocalDate> day) {
     Optional<LocalDate> monday =
-        options
-            .day()
-            .map(WeekPast::mondayOf)
+        day.map(WeekPast::mondayOf)
             .or(
                 () ->
                     all.stream()
                         .map(Entry::date)
                         .reduce((a, b) -> b)
                         .map(last -> last.with(TemporalAdjusters.next(DayOfWeek.MONDAY))));
-    List<Entry> before =
-        all.stream().filter(e -> monday.isPresent() && e.date().isBefore(monday.get())).toList();
-    if (before.size() < all.size()) {
-      shell.say(
-          options.log
-              + ": entries from "
-              + monday.orElseThrow()
-              + " on, the Monday of the week, are left out: "
-              + (all.size() - before.size())
-              + ".");
-    }
-    return new WeekPast(before, monday);
+    return new WeekPast(
+        all.stream().filter(e -> monday.isPresent() && e.date().isBefore(monday.get())).toList(),
+        monday);
   }
 
   /** The Monday of the week of a day. */
-  static LocalDate mondayOf(LocalDate day) {
+  public static LocalDate mondayOf(LocalDate day) {
     return day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
   }
 
   /** The week with what was done lately. */
-  WeekProblem before(WeekProblem week, Catalogue catalogue) {
+  public WeekProblem before(WeekProblem week, Catalogue catalogue) {
     if (monday.isEmpty()) {
       return week;
     }
@@ -118,7 +107,7 @@ record WeekPast(List<Entry> entries, Optional<LocalDate> monday) {
   }
 
   /** Advice on loads by session; none if no journal was read. */
-  List<List<LoadAdvice>> loads(WeekPlan week) {
+  public List<List<LoadAdvice>> loads(WeekPlan week) {
     List<List<LoadAdvice>> loads = new ArrayList<>();
     for (int i = 0; i < week.plans().size() && !entries.isEmpty(); i++) {
       Plan plan = week.plans().get(i);

@@ -1,4 +1,4 @@
-package counterset.cli;
+package counterset.intake;
 
 import counterset.json.BadRequest;
 import counterset.json.JsonDocument;
@@ -8,10 +8,7 @@ import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.SolverNote;
-import counterset.problem.PlanFile;
-import counterset.problem.PlanFileReader;
 import counterset.problem.WeekPlanReader;
-import counterset.report.json.PlanDifferences;
 import counterset.review.Checked;
 import counterset.solve.Completion;
 import counterset.solve.SessionPlanner;
@@ -19,27 +16,39 @@ import counterset.typed.TypedFault;
 import counterset.typed.TypedReader;
 import counterset.typed.TypedReading;
 import counterset.typed.TypedSession;
+import java.io.InputStream;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** What is to be checked: a plan, the plans of a week, or a session as a coach types it. */
-final class CheckSource {
+public final class CheckSource {
 
-  private final Shell shell;
   private final Catalogue catalogue;
   private final String file;
   private final byte[] bytes;
+  private final Optional<Path> path;
+  private final String version;
 
-  CheckSource(Shell shell, Catalogue catalogue, String file) {
-    this.shell = shell;
+  /**
+   * A file, or what is piped in if its name is {@code -}.
+   *
+   * @param file as the coach wrote it
+   * @param folder what relative paths start from
+   * @param version of this program
+   */
+  public CheckSource(
+      Catalogue catalogue, String file, Path folder, InputStream in, String version) {
     this.catalogue = catalogue;
     this.file = file;
-    this.bytes = TextFiles.bytes(shell, file);
+    this.path = file.equals("-") ? Optional.empty() : Optional.of(folder.resolve(file));
+    this.bytes = path.map(JsonFiles::bytes).orElseGet(() -> TextFiles.bytes(in, file));
+    this.version = version;
   }
 
   /** Whether it is JSON by its name or by how it begins; anything else is typed text. */
-  boolean isJson() {
+  public boolean isJson() {
     if (file.toLowerCase(Locale.ROOT).endsWith(".json")) {
       return true;
     }
@@ -59,24 +68,19 @@ final class CheckSource {
   }
 
   /** The document, if it is JSON. */
-  JsonDocument document() {
-    return JsonFiles.parse(file.equals("-") ? file : shell.path(file).toString(), bytes);
+  public JsonDocument document() {
+    return JsonFiles.parse(path.map(Path::toString).orElse(file), bytes);
   }
 
-  static boolean isWeek(JsonDocument document) {
+  /** Whether a document is a planned week. */
+  public static boolean isWeek(JsonDocument document) {
     return WeekPlanReader.isWeekPlan(document);
   }
 
   /** A plan file. */
-  Checked plan(JsonDocument document) {
-    PlanFile read = new PlanFileReader(Request.problems(catalogue), catalogue).read(document);
-    Plan plan = new Recheck(read, catalogue).plan();
-    return new Checked(
-        plan,
-        catalogue,
-        List.of(),
-        List.of(),
-        PlanDifferences.of(read.document(), plan, catalogue));
+  public Checked plan(JsonDocument document) {
+    GivenPlan given = GivenPlan.of(Readers.plans(catalogue).read(document), catalogue, version);
+    return new Checked(given.plan(), catalogue, List.of(), List.of(), given.differences());
   }
 
   /**
@@ -85,16 +89,15 @@ final class CheckSource {
    * @param asked what it is judged by, if that was said beside it
    * @throws BadRequest with all its faults
    */
-  Checked typed(Optional<Problem> asked) {
+  public Checked typed(Optional<Problem> asked) {
     TypedReading reading = new TypedReader(catalogue).read(TextFiles.text(file, bytes), asked);
     if (reading.session().isEmpty()) {
       throw new BadRequest(reading.faults().stream().map(this::line).toList());
     }
     TypedSession typed = reading.session().get();
     Session session = new Completion(typed.problem(), catalogue).of(typed.session());
-    SolverNote note = new SolverNote(typed.problem().seed(), "none", Version.current(), 0, true);
-    Plan plan =
-        new SessionPlanner(catalogue, Version.current()).score(typed.problem(), session, note);
+    SolverNote note = new SolverNote(typed.problem().seed(), "none", version, 0, true);
+    Plan plan = new SessionPlanner(catalogue, version).score(typed.problem(), session, note);
     return new Checked(plan, catalogue, reading.lines(), typed.readAs(), List.of());
   }
 

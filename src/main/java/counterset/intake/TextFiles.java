@@ -1,8 +1,9 @@
-package counterset.cli;
+package counterset.intake;
 
 import counterset.json.InvalidInputException;
 import counterset.json.JsonFiles;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
@@ -10,17 +11,18 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /** Plain text from files and from what is piped in; whatever is no text is named. */
-final class TextFiles {
+public final class TextFiles {
 
   private TextFiles() {}
 
-  /** The bytes of a file, or of what is piped in if its name is {@code -}. */
-  static byte[] bytes(Shell shell, String file) {
-    if (!file.equals("-")) {
-      return JsonFiles.bytes(shell.path(file));
-    }
+  /**
+   * The bytes of what is piped in.
+   *
+   * @param file what messages call it
+   */
+  public static byte[] bytes(InputStream in, String file) {
     try {
-      byte[] bytes = shell.in().readNBytes(JsonFiles.LARGEST + 1);
+      byte[] bytes = in.readNBytes(JsonFiles.LARGEST + 1);
       if (bytes.length > JsonFiles.LARGEST) {
         throw InvalidInputException.of(file, "More than 8 MiB came in and was not read.");
       }
@@ -31,7 +33,7 @@ final class TextFiles {
   }
 
   /** The text of bytes: UTF-8, or UTF-16 with a mark at its beginning. */
-  static String text(String file, byte[] bytes) {
+  public static String text(String file, byte[] bytes) {
     refuseDocuments(file, bytes);
     int from = 0;
     Charset charset = StandardCharsets.UTF_8;
