@@ -61,7 +61,7 @@ class ArchitectureTest {
           Map.entry("bound", Set.of("planning", "planning.constraints", "model", "timeline")),
           Map.entry("explain", Set.of("planning.constraints", "model")),
           Map.entry("journal", Set.of("model", "json")),
-          Map.entry("batch", Set.of("model", "json")),
+          Map.entry("batch", Set.of("model", "json", "problem", "explain", "solve")),
           Map.entry("training", Set.of("model", "json", "journal")),
           Map.entry("figure", Set.of("model")),
           Map.entry(
@@ -112,6 +112,7 @@ class ArchitectureTest {
                   "json",
                   "problem",
                   "training",
+                  "batch",
                   "compare")));
 
   /** Arrows that the design does not draw, and why they are there. */

@@ -1,13 +1,7 @@
-package counterset.cli;
+package counterset.batch;
 
-import counterset.batch.Fingerprint;
-import counterset.batch.Finished;
-import counterset.batch.Manifest;
-import counterset.batch.Outcome;
 import counterset.batch.Outcome.Figures;
-import counterset.batch.Status;
 import counterset.explain.Unmet;
-import counterset.intake.Readers;
 import counterset.json.BadRequest;
 import counterset.json.InvalidInputException;
 import counterset.json.JsonDocument;
@@ -18,42 +12,65 @@ import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
+import counterset.problem.ProblemReader;
 import counterset.problem.WeekReader;
-import counterset.report.file.Handout;
-import counterset.report.file.WeekHandout;
-import counterset.report.file.WholeFiles;
-import counterset.report.html.Pictures;
+import counterset.solve.Effort;
 import counterset.solve.Limit;
 import counterset.solve.SessionPlanner;
 import counterset.solve.WeekPlanner;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 
-/**
- * Does one file of a folder after the other; safe to share between threads.
- *
- * @param results the folder of the results
- * @param kinds the endings of the result files, without a dot
- * @param given what counts for every file: catalogue, effort, seed and version
- * @param earlier what earlier runs have finished, by the name of the file
- */
-record BatchFile(
-    Path results,
-    List<String> kinds,
-    Limit limit,
-    Optional<Long> seed,
-    Catalogue catalogue,
-    Pictures pictures,
-    String given,
-    Map<String, Finished> earlier,
-    Manifest manifest) {
+/** Plans one file of a folder after the other; safe to share between threads. */
+public final class BatchPlanner {
+
+  private final Catalogue catalogue;
+  private final ProblemReader problems;
+  private final WeekReader weeks;
+  private final Limit limit;
+  private final Optional<Long> seed;
+  private final String version;
+  private final Results results;
+  private final Manifest manifest;
+  private final Map<String, Finished> earlier;
+  private final String given;
+
+  /**
+   * A planner that goes on where an earlier one was stopped.
+   *
+   * @param seed for all, instead of that of each file
+   * @param version of this program
+   * @throws IOException if the manifest cannot be read
+   */
+  public BatchPlanner(
+      Catalogue catalogue,
+      ProblemReader problems,
+      WeekReader weeks,
+      Effort effort,
+      Optional<Long> seed,
+      String version,
+      Results results,
+      Manifest manifest)
+      throws IOException {
+    this.catalogue = catalogue;
+    this.problems = problems;
+    this.weeks = weeks;
+    this.limit = Limit.of(effort);
+    this.seed = seed;
+    this.version = version;
+    this.results = results;
+    this.manifest = manifest;
+    this.earlier = manifest.read();
+    // What counts for every file, so that a change of it does all of them again.
+    this.given =
+        Fingerprint.of(
+            List.of(
+                catalogue.toString(), effort.id(), seed.map(Object::toString).orElse(""), version));
+  }
 
   /**
    * What came of a file.
@@ -61,16 +78,18 @@ record BatchFile(
    * @param kept whether it was finished before
    * @param fingerprint none if the file is to be read again the next time anyway
    */
-  record Done(Outcome outcome, boolean kept, Optional<String> fingerprint) {}
+  public record Done(Outcome outcome, boolean kept, Optional<String> fingerprint) {}
 
   /** Plans a file unless that is finished; whatever fails is told in the outcome. */
-  Done done(Path file) {
+  public Done done(Path file) {
     String name = file.getFileName().toString();
     try {
       byte[] bytes = JsonFiles.bytes(file);
       String fingerprint = Fingerprint.of(bytes, List.of(given));
       Finished before = earlier.get(name);
-      if (before != null && before.fingerprint().equals(fingerprint) && isThere(before.outcome())) {
+      if (before != null
+          && before.fingerprint().equals(fingerprint)
+          && isStillThere(before.outcome())) {
         return new Done(before.outcome(), true, Optional.of(fingerprint));
       }
       Outcome outcome = plan(name, JsonFiles.parse(name, bytes));
@@ -92,23 +111,14 @@ record BatchFile(
   }
 
   private Done failed(String name, Status status, String note, List<String> faults) {
-    String more = note + (isAnyThere(name) ? "; results of an earlier run are left" : "");
+    String more = note + (results.isAnyThere(name) ? "; results of an earlier run are left" : "");
     return new Done(
         new Outcome(name, status, Optional.empty(), more, faults), false, Optional.empty());
   }
 
   /** An infeasible file has no results. */
-  private boolean isThere(Outcome outcome) {
-    return outcome.status() != Status.PLANNED
-        || kinds.stream().allMatch(kind -> Files.isRegularFile(result(outcome.file(), kind)));
-  }
-
-  private boolean isAnyThere(String name) {
-    return kinds.stream().anyMatch(kind -> Files.isRegularFile(result(name, kind)));
-  }
-
-  private Path result(String name, String kind) {
-    return results.resolve(name.substring(0, name.lastIndexOf('.')) + "." + kind);
+  private boolean isStillThere(Outcome outcome) {
+    return outcome.status() != Status.PLANNED || results.areAllThere(outcome.file());
   }
 
   private Outcome plan(String name, JsonDocument document) {
@@ -116,12 +126,12 @@ record BatchFile(
   }
 
   private Outcome session(String name, JsonDocument document) {
-    Problem read = Readers.problems(catalogue).read(document, "");
+    Problem read = problems.read(document, "");
     Problem problem = seed.map(read::withSeed).orElse(read);
-    Plan plan = new SessionPlanner(catalogue, Version.current(), 1).plan(problem, limit);
+    Plan plan = new SessionPlanner(catalogue, version, 1).plan(problem, limit);
     boolean feasible = plan.canBeLed();
     if (feasible) {
-      write(name, kind -> Handout.KINDS.render("." + kind, new Handout(plan, catalogue, pictures)));
+      results.write(name, plan);
     }
     return outcome(
         name,
@@ -137,15 +147,12 @@ record BatchFile(
   }
 
   private Outcome week(String name, JsonDocument document) {
-    WeekProblem read = Readers.weeks(catalogue).read(document, "");
+    WeekProblem read = weeks.read(document, "");
     WeekProblem problem = seed.map(read::withSeed).orElse(read);
-    WeekPlan week = new WeekPlanner(catalogue, Version.current()).plan(problem, limit);
-    WeekHandout files =
-        new WeekHandout(
-            List.of(week), List.of(), catalogue, Optional.empty(), Optional.empty(), pictures);
+    WeekPlan week = new WeekPlanner(catalogue, version).plan(problem, limit);
     boolean feasible = week.canBeLed();
     if (feasible) {
-      write(name, kind -> WeekHandout.KINDS.render("." + kind, files));
+      results.write(name, week);
     }
     List<Plan> plans = week.plans();
     return outcome(
@@ -156,7 +163,7 @@ record BatchFile(
             week.score(),
             plans.stream().mapToInt(plan -> plan.totals().seconds()).sum(),
             plans.stream().mapToInt(plan -> plan.problem().minutes()).sum(),
-            plans.stream().mapToInt(BatchFile::covered).sum(),
+            plans.stream().mapToInt(BatchPlanner::covered).sum(),
             plans.stream().mapToInt(plan -> plan.coverage().size()).sum()),
         plans.size() + " sessions");
   }
@@ -172,7 +179,8 @@ record BatchFile(
     List<String> faults = new ArrayList<>();
     if (!feasible) {
       notes.add(
-          "no feasible session" + (isAnyThere(name) ? "; results of an earlier run are left" : ""));
+          "no feasible session"
+              + (results.isAnyThere(name) ? "; results of an earlier run are left" : ""));
       plans.forEach(plan -> faults.addAll(Unmet.rules(plan, catalogue)));
       faults.replaceAll(fault -> name + ": " + fault);
       faults.add(name + ": No feasible session. What would free it is told by plan or week.");
@@ -185,11 +193,5 @@ record BatchFile(
         Optional.of(figures),
         String.join("; ", notes),
         faults);
-  }
-
-  private void write(String name, UnaryOperator<String> text) {
-    Map<Path, String> texts = new LinkedHashMap<>();
-    kinds.forEach(kind -> texts.put(result(name, kind), text.apply(kind)));
-    WholeFiles.write(texts);
   }
 }
