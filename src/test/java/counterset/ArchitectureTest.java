@@ -75,6 +75,7 @@ class ArchitectureTest {
                   "solve",
                   "bound",
                   "report",
+                  "report.text",
                   "report.json")),
           Map.entry(
               "intake",
@@ -86,6 +87,7 @@ class ArchitectureTest {
                   "typed",
                   "planning.constraints",
                   "solve",
+                  "explain",
                   "report.json",
                   "review",
                   "compare")),
@@ -134,10 +136,9 @@ class ArchitectureTest {
           // The one way of printing JSON: what the clock of a page runs by; the pictures of the
           // exercises; and a comparison.
           "report.html", Set.of("json", "figure", "compare"),
-          // What a journal holds and comes to, the advice on loads that a run sheet shows, what
-          // came
-          // of the files of a folder, and a comparison.
-          "report.text", Set.of("journal", "training", "batch", "compare"));
+          // What the catalogue lists and lacks, what a journal holds and comes to, the advice on
+          // loads that a run sheet shows, what came of the files of a folder, and a comparison.
+          "report.text", Set.of("catalogue", "journal", "training", "batch", "compare"));
 
   private static final int MOST_PARTS = 8;
 

@@ -14,6 +14,7 @@ import counterset.report.json.PlanJson;
 import counterset.report.text.RunSheet;
 import counterset.report.text.ScoreTable;
 import counterset.review.Checked;
+import counterset.review.CheckedWeek;
 import counterset.solve.Effort;
 import counterset.solve.Improver;
 import counterset.solve.Limit;
@@ -129,7 +130,9 @@ final class CheckCommand implements Callable<Integer> {
               + ": is a planned week; --improve is for one session. Maybe: counterset week --redo,"
               + " which plans days of it anew.");
     }
-    return new WeekCheck(shell, catalogue, document).run(format);
+    CheckedWeek week = source.week(document);
+    shell.out().print(format == Format.JSON ? week.json() : week.text(shell.colour()));
+    return Exit.of(week);
   }
 
   private Optional<Problem> asked() {

@@ -1,6 +1,7 @@
 package counterset.cli;
 
 import counterset.intake.Request;
+import counterset.intake.WeekRedo;
 import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.model.WeekPlan;
@@ -160,7 +161,8 @@ final class WeekCommand implements Callable<Integer> {
             shell.path(String.join(" ", ask)),
             days,
             seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
-            catalogue);
+            catalogue,
+            Version.current());
     WeekPlanner scorer = new WeekPlanner(catalogue, Version.current());
     WeekPlan joined = again.joined(week(again.pinned(scorer), catalogue), scorer);
     if (again.changesNothing(joined)) {

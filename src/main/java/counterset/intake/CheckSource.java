@@ -1,5 +1,6 @@
 package counterset.intake;
 
+import counterset.explain.WeekWords;
 import counterset.json.BadRequest;
 import counterset.json.JsonDocument;
 import counterset.json.JsonFiles;
@@ -8,18 +9,26 @@ import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.SolverNote;
+import counterset.model.WeekPlan;
+import counterset.model.WeekProblem;
+import counterset.problem.PlanFile;
+import counterset.problem.WeekPlanFile;
 import counterset.problem.WeekPlanReader;
 import counterset.review.Checked;
+import counterset.review.CheckedWeek;
 import counterset.solve.Completion;
 import counterset.solve.SessionPlanner;
+import counterset.solve.WeekPlanner;
 import counterset.typed.TypedFault;
 import counterset.typed.TypedReader;
 import counterset.typed.TypedReading;
 import counterset.typed.TypedSession;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** What is to be checked: a plan, the plans of a week, or a session as a coach types it. */
@@ -79,7 +88,28 @@ public final class CheckSource {
 
   /** A plan file. */
   public Checked plan(JsonDocument document) {
-    GivenPlan given = GivenPlan.of(Readers.plans(catalogue).read(document), catalogue, version);
+    return checked(Readers.plans(catalogue).read(document));
+  }
+
+  /** A planned week. */
+  public CheckedWeek week(JsonDocument document) {
+    WeekPlanFile read = Readers.weekPlans(catalogue).read(document);
+    WeekProblem problem = read.problem();
+    Map<String, Checked> days = new LinkedHashMap<>();
+    for (int i = 0; i < read.plans().size(); i++) {
+      days.put(WeekWords.day(problem.sessions().get(i).day()), checked(read.plans().get(i)));
+    }
+    WeekPlan week =
+        new WeekPlanner(catalogue, version)
+            .score(
+                problem,
+                days.values().stream().map(it -> it.plan().session()).toList(),
+                new SolverNote(problem.seed(), "none", version, 0, true));
+    return new CheckedWeek(week, days, catalogue);
+  }
+
+  private Checked checked(PlanFile file) {
+    GivenPlan given = GivenPlan.of(file, catalogue, version);
     return new Checked(given.plan(), catalogue, List.of(), List.of(), given.differences());
   }
 

@@ -1,8 +1,6 @@
-package counterset.cli;
+package counterset.intake;
 
 import counterset.explain.WeekWords;
-import counterset.intake.GivenPlan;
-import counterset.intake.Readers;
 import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
@@ -24,19 +22,25 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Some days of a planned week, planned anew; all others stay exactly as they are. */
-final class WeekRedo {
+public final class WeekRedo {
 
   private final WeekProblem problem;
   private final List<Session> before;
   private final List<PlanFile> files;
   private final Set<DayOfWeek> days;
+  private final String version;
 
   private WeekRedo(
-      WeekProblem problem, List<Session> before, List<PlanFile> files, Set<DayOfWeek> days) {
+      WeekProblem problem,
+      List<Session> before,
+      List<PlanFile> files,
+      Set<DayOfWeek> days,
+      String version) {
     this.problem = problem;
     this.before = before;
     this.files = files;
     this.days = days;
+    this.version = version;
   }
 
   /**
@@ -44,14 +48,16 @@ final class WeekRedo {
    *
    * @param days to plan anew
    * @param seed of these days, if it is to be another
+   * @param version of this program
    */
-  static WeekRedo read(Path file, Set<DayOfWeek> days, OptionalLong seed, Catalogue catalogue) {
+  public static WeekRedo read(
+      Path file, Set<DayOfWeek> days, OptionalLong seed, Catalogue catalogue, String version) {
     WeekPlanFile week = Readers.weekPlans(catalogue).read(file);
     checkDays(week.problem(), days);
     checkKept(week, days, file);
     List<Session> before =
         week.plans().stream()
-            .map(plan -> GivenPlan.of(plan, catalogue, Version.current()).plan().session())
+            .map(plan -> GivenPlan.of(plan, catalogue, version).plan().session())
             .toList();
     WeekProblem problem = week.problem();
     if (seed.isPresent()) {
@@ -64,7 +70,7 @@ final class WeekRedo {
       }
       problem = problem.withSessions(sessions).withOwnSeed(seed.getAsLong());
     }
-    return new WeekRedo(problem, before, week.plans(), days);
+    return new WeekRedo(problem, before, week.plans(), days, version);
   }
 
   private static void checkDays(WeekProblem week, Set<DayOfWeek> days) {
@@ -109,18 +115,18 @@ final class WeekRedo {
   }
 
   /** What the search is asked: the days that stay are kept place by place. */
-  WeekProblem pinned(WeekPlanner planner) {
+  public WeekProblem pinned(WeekPlanner planner) {
     List<WeekSession> sessions = new ArrayList<>();
     for (int i = 0; i < files.size(); i++) {
       sessions.add(new WeekSession(problem.sessions().get(i).day(), files.get(i).problem()));
     }
-    SolverNote note = new SolverNote(problem.seed(), "none", Version.current(), 0, true);
+    SolverNote note = new SolverNote(problem.seed(), "none", version, 0, true);
     WeekPlan planned = planner.score(problem.withSessions(sessions), before, note);
     return KeptDays.keeping(problem, planned, days);
   }
 
   /** The week with the days that stay as they were, warm-up and modifications included. */
-  WeekPlan joined(WeekPlan found, WeekPlanner planner) {
+  public WeekPlan joined(WeekPlan found, WeekPlanner planner) {
     List<Session> sessions = new ArrayList<>();
     for (int i = 0; i < before.size(); i++) {
       boolean anew = days.contains(problem.sessions().get(i).day());
@@ -138,7 +144,7 @@ final class WeekRedo {
   }
 
   /** Whether nothing came out otherwise than before. */
-  boolean changesNothing(WeekPlan week) {
+  public boolean changesNothing(WeekPlan week) {
     return before.equals(week.plans().stream().map(plan -> plan.session()).toList());
   }
 }
