@@ -43,25 +43,15 @@ class ArchitectureTest {
           Map.entry("ask", Set.of("model", "catalogue")),
           Map.entry("timeline", Set.of("model")),
           Map.entry("typed", Set.of("model", "ask", "timeline")),
-          Map.entry("planning", Set.of("model", "timeline")),
-          Map.entry("planning.constraints", Set.of("planning", "model", "timeline")),
+          Map.entry("planning", Set.of("model")),
+          Map.entry("planning.constraints", Set.of("model")),
+          Map.entry("score", Set.of("model", "timeline")),
+          Map.entry("search", Set.of("planning.constraints", "score", "model")),
           Map.entry(
-              "planning.scoring", Set.of("planning", "planning.constraints", "model", "timeline")),
-          Map.entry(
-              "planning.moves",
-              Set.of("planning", "planning.constraints", "planning.scoring", "model", "timeline")),
-          Map.entry(
-              "solve",
-              Set.of(
-                  "planning",
-                  "planning.constraints",
-                  "planning.scoring",
-                  "planning.moves",
-                  "model")),
-          Map.entry("bound", Set.of("planning", "planning.constraints", "model", "timeline")),
+              "bound", Set.of("planning", "planning.constraints", "score", "model", "timeline")),
           Map.entry("explain", Set.of("planning.constraints", "model")),
           Map.entry("journal", Set.of("model", "json")),
-          Map.entry("batch", Set.of("model", "json", "problem", "explain", "solve")),
+          Map.entry("batch", Set.of("model", "json", "problem", "explain", "search")),
           Map.entry("training", Set.of("model", "json", "journal")),
           Map.entry("figure", Set.of("model")),
           Map.entry(
@@ -72,7 +62,7 @@ class ArchitectureTest {
                   "timeline",
                   "typed",
                   "explain",
-                  "solve",
+                  "search",
                   "bound",
                   "report",
                   "report.text",
@@ -86,12 +76,12 @@ class ArchitectureTest {
                   "ask",
                   "typed",
                   "planning.constraints",
-                  "solve",
+                  "search",
                   "explain",
                   "report.json",
                   "review",
                   "compare")),
-          Map.entry("compare", Set.of("model", "explain", "solve", "batch")),
+          Map.entry("compare", Set.of("model", "explain", "search", "batch")),
           Map.entry("report", Set.of("model", "timeline", "explain")),
           Map.entry("report.text", Set.of("report", "model", "timeline", "explain")),
           Map.entry("report.json", Set.of("report", "model", "timeline", "explain")),
@@ -123,7 +113,7 @@ class ArchitectureTest {
           // Every enum of the model has an id, which the cursor reads.
           "json", Set.of("model"),
           // How many supersets fit, and the clock of a finished plan: the only clock is there.
-          "solve", Set.of("timeline"),
+          "search", Set.of("timeline"),
           // The room of a pause that a sentence tells of.
           "explain", Set.of("timeline"),
           // What plans side by side come to, in the words that every form of it shows.
@@ -148,7 +138,7 @@ class ArchitectureTest {
           // The plan of a track is a plan, and the plan of a class holds those of its tracks.
           Set.of("model.Plan", "model.Track"),
           Set.of("report.json.PlanJson", "report.json.TrackJson"),
-          Set.of("solve.Assembly", "solve.TrackPlans"),
+          Set.of("search.Assembly", "search.TrackPlans"),
           // A cursor adds its faults to those of its document, which know the places in it.
           Set.of(
               "json.Cursor", "json.Faults", "json.JsonDocument", "json.Places", "json.SchemaWords"),
@@ -255,7 +245,7 @@ class ArchitectureTest {
   /** Which packages may use which library. */
   @Test
   void librariesStayWhereTheyBelong() {
-    only("ai.timefold..", "planning..", "solve", "explain");
+    only("ai.timefold..", "search");
     only("picocli..", "cli..");
     only(
         "com.fasterxml..",

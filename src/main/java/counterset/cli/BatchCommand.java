@@ -15,7 +15,7 @@ import counterset.report.file.Handout;
 import counterset.report.file.WholeFiles;
 import counterset.report.json.BatchJson;
 import counterset.report.text.BatchTable;
-import counterset.solve.Effort;
+import counterset.search.Effort;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

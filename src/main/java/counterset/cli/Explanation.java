@@ -3,7 +3,7 @@ package counterset.cli;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.review.Refusal;
-import counterset.solve.WaysOut;
+import counterset.search.WaysOut;
 
 /** Says on standard error why a plan is not all that was asked for, and what would free it. */
 final class Explanation {

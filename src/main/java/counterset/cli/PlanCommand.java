@@ -10,7 +10,7 @@ import counterset.model.Problem;
 import counterset.report.file.Handout;
 import counterset.report.file.WholeFiles;
 import counterset.report.json.PlanJson;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import counterset.training.LoadAdvice;
 import counterset.training.Past;
 import java.nio.file.Path;

@@ -13,7 +13,7 @@ import counterset.model.Plan;
 import counterset.model.SolverNote;
 import counterset.problem.PlanFile;
 import counterset.review.Places;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

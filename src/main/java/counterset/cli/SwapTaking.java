@@ -11,7 +11,7 @@ import counterset.model.Part;
 import counterset.model.Plan;
 import counterset.review.SwapChoices;
 import counterset.review.SwapWords;
-import counterset.solve.Replacement;
+import counterset.search.Replacement;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

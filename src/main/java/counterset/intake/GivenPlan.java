@@ -10,7 +10,7 @@ import counterset.model.SolverNote;
 import counterset.model.Superset;
 import counterset.problem.PlanFile;
 import counterset.report.json.PlanDifferences;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -2,9 +2,9 @@ package counterset.bench;
 
 import counterset.model.Catalogue;
 import counterset.model.Problem;
-import counterset.solve.Effort;
-import counterset.solve.Limit;
-import counterset.solve.SessionPlanner;
+import counterset.search.Effort;
+import counterset.search.Limit;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

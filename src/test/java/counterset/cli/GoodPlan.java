@@ -15,7 +15,7 @@ import counterset.model.Session;
 import counterset.model.SolverNote;
 import counterset.model.Superset;
 import counterset.report.json.PlanJson;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;

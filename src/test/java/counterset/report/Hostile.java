@@ -7,7 +7,7 @@ import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.SolverNote;
 import counterset.model.Superset;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;

@@ -12,7 +12,7 @@ import counterset.model.Session;
 import counterset.model.SolverNote;
 import counterset.model.Superset;
 import counterset.model.Target;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
