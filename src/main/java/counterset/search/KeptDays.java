@@ -26,16 +26,10 @@ public final class KeptDays {
    * @param changed the days that may become another session
    */
   public static WeekProblem keeping(WeekProblem problem, WeekPlan planned, Set<DayOfWeek> changed) {
-    return new WeekProblem(
-        problem.title(),
+    return problem.withSessions(
         problem.sessions().stream()
             .map(session -> changed.contains(session.day()) ? session : kept(session, planned))
-            .toList(),
-        problem.earlier(),
-        problem.setRanges(),
-        problem.recoveryIsRule(),
-        problem.weights(),
-        problem.seed());
+            .toList());
   }
 
   private static WeekSession kept(WeekSession session, WeekPlan planned) {

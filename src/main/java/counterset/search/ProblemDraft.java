@@ -42,24 +42,18 @@ final class ProblemDraft {
   }
 
   Problem problem() {
-    return new Problem(
-        original.title(),
-        minutes,
-        clock,
-        targets,
-        equipment,
-        limitations,
-        tracks,
-        level,
-        original.pairing(),
-        include,
-        exclude,
-        keep,
-        likes,
-        original.dislikes(),
-        original.recent(),
-        original.date(),
-        original.weights(),
-        original.seed());
+    return original.toBuilder()
+        .minutes(minutes)
+        .clock(clock)
+        .targets(targets)
+        .equipment(equipment)
+        .limitations(limitations)
+        .tracks(tracks)
+        .level(level)
+        .include(include)
+        .exclude(exclude)
+        .keep(keep)
+        .likes(likes)
+        .build();
   }
 }

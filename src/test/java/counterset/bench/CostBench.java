@@ -55,7 +55,7 @@ final class CostBench {
       if (shipped.problem().minutes() == TargetBench.MINUTES
           && shipped.problem().keep().isEmpty()) {
         progress.accept("cost of " + shipped.name());
-        lines.add(measure(shipped.name(), Reshaped.withoutTracks(shipped.problem())));
+        lines.add(measure(shipped.name(), shipped.problem().toBuilder().tracks(List.of()).build()));
       }
     }
     return lines;
@@ -72,7 +72,7 @@ final class CostBench {
       time(problem, large, counts, larger);
       byMinutes.forEach(
           (minutes, seconds) ->
-              time(Reshaped.withMinutes(problem, minutes), catalogue, counts, seconds));
+              time(problem.toBuilder().minutes(minutes).build(), catalogue, counts, seconds));
     }
     Map<Integer, Double> medians = new LinkedHashMap<>();
     byMinutes.forEach((minutes, seconds) -> medians.put(minutes, Median.of(seconds)));

@@ -83,7 +83,7 @@ final class QualityBench {
     List<Line> lines = new ArrayList<>();
     for (Shipped shipped : problems) {
       progress.accept("quality of " + shipped.name());
-      Problem problem = Reshaped.withoutTracks(shipped.problem());
+      Problem problem = shipped.problem().toBuilder().tracks(List.of()).build();
       List<Double> seconds = new ArrayList<>();
       PlanScore standard = plan(problem, Effort.STANDARD);
       for (int turn = 0; turn < settings.turns(); turn++) {

@@ -75,7 +75,7 @@ final class TargetBench {
     for (Shipped shipped : problems) {
       if (shipped.problem().minutes() == MINUTES) {
         progress.accept("time to target of " + shipped.name());
-        OptionalInt chance = chance(Reshaped.withoutTracks(shipped.problem()));
+        OptionalInt chance = chance(shipped.problem().toBuilder().tracks(List.of()).build());
         if (chance.isPresent()) {
           lines.add(measure(shipped, chance.getAsInt(), known));
         }
