@@ -1,5 +1,7 @@
 package counterset.search;
 
+import counterset.score.Level;
+
 import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
@@ -8,7 +10,7 @@ import counterset.model.PlanScore;
 import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.Superset;
-import counterset.planning.constraints.SessionConstraint.Level;
+
 import counterset.score.Constraint;
 import counterset.score.Constraints;
 import counterset.score.ExerciseFilter;

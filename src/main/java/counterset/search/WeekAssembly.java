@@ -1,5 +1,7 @@
 package counterset.search;
 
+import counterset.score.Level;
+
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.PlanScore;
@@ -9,7 +11,7 @@ import counterset.model.WeekPlan;
 import counterset.model.WeekPlan.WeekMatch;
 import counterset.model.WeekPlan.WeekSets;
 import counterset.model.WeekProblem;
-import counterset.planning.constraints.SessionConstraint.Level;
+
 import counterset.score.Candidate;
 import counterset.score.Constraints;
 import counterset.score.DayConstraint;
