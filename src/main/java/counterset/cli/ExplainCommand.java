@@ -1,6 +1,5 @@
 package counterset.cli;
 
-import counterset.explain.ConstraintWords;
 import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.report.PlanAccount;
@@ -8,6 +7,7 @@ import counterset.report.json.AccountJson;
 import counterset.report.text.AccountSheet;
 import counterset.report.text.ConstraintList;
 import counterset.review.AccountMaker;
+import counterset.score.Constraints;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -66,8 +66,8 @@ final class ExplainCommand implements Callable<Integer> {
         .out()
         .print(
             format == Format.JSON
-                ? AccountJson.constraints(ConstraintWords.all())
-                : ConstraintList.of(ConstraintWords.all(), shell.colour()));
+                ? AccountJson.constraints(Constraints.all())
+                : ConstraintList.of(Constraints.all(), shell.colour()));
     return Exit.DONE;
   }
 

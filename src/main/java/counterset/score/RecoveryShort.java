@@ -1,5 +1,6 @@
 package counterset.score;
 
+import counterset.model.English;
 import counterset.model.WeekProblem;
 
 /**
@@ -25,7 +26,8 @@ public final class RecoveryShort extends DayConstraint {
         Level.SOFT,
         25,
         "A muscle group with 3 direct sets or more rests 48 hours before the next such session.",
-        "per muscle group and pair of sessions");
+        "per muscle group and pair of sessions",
+        "Less than 48 h of recovery");
   }
 
   @Override
@@ -51,5 +53,10 @@ public final class RecoveryShort extends DayConstraint {
   @Override
   int measurePair(Subject muscle, int apart, int one, int other) {
     return one >= SETS && other >= SETS && apart * HOURS_A_DAY < HOURS ? 1 : 0;
+  }
+
+  @Override
+  public String counted(int matches) {
+    return English.count(matches, "time");
   }
 }

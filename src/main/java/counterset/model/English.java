@@ -1,4 +1,4 @@
-package counterset.explain;
+package counterset.model;
 
 import java.util.List;
 import java.util.Locale;
@@ -30,8 +30,13 @@ public final class English {
   }
 
   /** A number in words up to ten, in digits beyond. */
-  static String number(int number) {
+  public static String number(int number) {
     return number >= 0 && number < NUMBERS.size() ? NUMBERS.get(number) : String.valueOf(number);
+  }
+
+  /** So many halves as a number: {@code 4}, {@code 1.5}. */
+  public static String halves(int halves) {
+    return halves / 2 + (halves % 2 == 0 ? "" : ".5");
   }
 
   /** With a capital at the beginning. */
