@@ -22,7 +22,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -66,45 +65,40 @@ final class FrozenCatalogue {
   }
 
   private static Limitation limitation(JsonNode at) {
-    return new Limitation(
-        text(at, "id"),
-        text(at, "id"),
-        List.of(),
-        joints(at.get("maxDemand")),
-        texts(at.get("avoidTraits")),
-        positions(at.get("avoidPositions")),
-        "",
-        "",
-        List.of());
+    return Limitation.builder()
+        .id(text(at, "id"))
+        .name(text(at, "id"))
+        .maxDemand(joints(at.get("maxDemand")))
+        .avoidTraits(texts(at.get("avoidTraits")))
+        .avoidPositions(positions(at.get("avoidPositions")))
+        .caution("")
+        .source("")
+        .build();
   }
 
   private static Exercise exercise(JsonNode at) {
-    return new Exercise(
-        text(at, "id"),
-        text(at, "id"),
-        List.of(),
-        constant(Part.class, at.get("part")),
-        text(at, "pattern"),
-        text(at, "family"),
-        Optional.ofNullable(at.get("variantOf")).map(JsonNode::textValue),
-        at.get("multiJoint").booleanValue(),
-        at.get("intensity").intValue(),
-        at.get("level").intValue(),
-        texts(at.get("primary")),
-        texts(at.get("secondary")),
-        constant(Sides.class, at.get("sides")),
-        constant(Position.class, at.get("position")),
-        list(at.get("needs"), FrozenCatalogue::need),
-        texts(at.get("allowsWorn")),
-        joints(at.get("demand")),
-        "",
-        texts(at.get("traits")),
-        new Met("", 0, 0),
-        OptionalInt.empty(),
-        "",
-        List.of(),
-        List.of(),
-        Optional.empty());
+    return Exercise.builder()
+        .id(text(at, "id"))
+        .name(text(at, "id"))
+        .part(constant(Part.class, at.get("part")))
+        .pattern(text(at, "pattern"))
+        .family(text(at, "family"))
+        .variantOf(Optional.ofNullable(at.get("variantOf")).map(JsonNode::textValue))
+        .multiJoint(at.get("multiJoint").booleanValue())
+        .intensity(at.get("intensity").intValue())
+        .level(at.get("level").intValue())
+        .primary(texts(at.get("primary")))
+        .secondary(texts(at.get("secondary")))
+        .sides(constant(Sides.class, at.get("sides")))
+        .position(constant(Position.class, at.get("position")))
+        .needs(list(at.get("needs"), FrozenCatalogue::need))
+        .allowsWorn(texts(at.get("allowsWorn")))
+        .demand(joints(at.get("demand")))
+        .demandSource("")
+        .traits(texts(at.get("traits")))
+        .met(new Met("", 0, 0))
+        .setup("")
+        .build();
   }
 
   private static Need need(JsonNode at) {
