@@ -13,8 +13,9 @@ import counterset.model.Target;
 import counterset.planning.Candidate;
 import counterset.planning.ExerciseFilter;
 import counterset.planning.SessionFacts;
-import counterset.planning.constraints.SessionConstraint;
-import counterset.planning.scoring.SearchScore;
+import counterset.score.Constraint;
+import counterset.score.Constraints;
+import counterset.score.SessionScore;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -96,10 +97,10 @@ record TinyProblem(SessionFacts facts, Map<Integer, Integer> best) {
     Map<String, Integer> weights = new LinkedHashMap<>();
     int changed = random.nextInt(3) == 0 ? 0 : random.nextInt(8);
     for (int i = 0; i < changed; i++) {
-      SessionConstraint[] all = SessionConstraint.values();
+      List<Constraint> all = Constraints.OF_SESSIONS;
       int dice = random.nextInt(6);
       int weight = dice == 0 ? 0 : dice == 1 ? 500 + random.nextInt(2000) : random.nextInt(30);
-      weights.put(all[random.nextInt(all.length)].id(), weight);
+      weights.put(all.get(random.nextInt(all.size())).id(), weight);
     }
     return weights;
   }
@@ -108,14 +109,14 @@ record TinyProblem(SessionFacts facts, Map<Integer, Integer> best) {
   private static final class Enumeration {
 
     private final SessionFacts facts;
-    private final SearchScore score;
+    private final SessionScore score;
     private final List<Candidate> choices;
     private final Candidate[] places;
     private final Map<Integer, Integer> best = new TreeMap<>();
 
     Enumeration(SessionFacts facts) {
       this.facts = facts;
-      score = new SearchScore(facts);
+      score = new SessionScore(facts);
       choices = new ArrayList<>(facts.candidates());
       choices.add(null);
       places = new Candidate[facts.supersets() * facts.perSuperset()];
