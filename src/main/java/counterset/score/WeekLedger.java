@@ -1,5 +1,6 @@
 package counterset.score;
 
+import counterset.score.DayConstraint.Kind;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -35,7 +36,9 @@ public final class WeekLedger {
         ledger.work.get(day.index()).forEach(done -> counts.count(day.index(), done, 1));
       }
       ledger.together(counts);
-      ledger.pairs(counts);
+      for (Kind kind : Kind.values()) {
+        ledger.pairs(counts, kind);
+      }
     }
     return List.copyOf(ledger.entries);
   }
@@ -89,9 +92,9 @@ public final class WeekLedger {
     }
   }
 
-  private void pairs(WeekCounts counts) {
+  private void pairs(WeekCounts counts, Kind kind) {
     for (WeekDay day : facts.days()) {
-      for (int subject : subjects(counts, day)) {
+      for (int subject : subjects(counts, day, kind)) {
         for (int later = day.index() + 1; later < facts.days().size(); later++) {
           int units = counts.pair(subject, day.index(), later);
           add(counts, units, List.of(day.index(), later), subject);
@@ -104,13 +107,15 @@ public final class WeekLedger {
     }
   }
 
-  /** What a session counts for, in its order. */
-  private Set<Integer> subjects(WeekCounts counts, WeekDay day) {
+  /** What of a kind a session counts for, in its order. */
+  private Set<Integer> subjects(WeekCounts counts, WeekDay day, Kind kind) {
     Set<Integer> subjects = new LinkedHashSet<>();
     for (Candidate done : work.get(day.index())) {
       int[] pairs = counts.of(day.index(), done);
       for (int i = 0; i < pairs.length; i += 2) {
-        subjects.add(pairs[i]);
+        if (counts.subject(pairs[i]).kind() == kind) {
+          subjects.add(pairs[i]);
+        }
       }
     }
     return subjects;

@@ -5,6 +5,8 @@ import counterset.model.Exercise;
 import counterset.model.Keep;
 import counterset.model.Plan;
 import counterset.model.Problem;
+import counterset.score.Constraints;
+import counterset.score.SupersetEmpty;
 import counterset.timeline.SessionLength;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,7 +79,8 @@ public final class Obstacles {
   }
 
   private void empty() {
-    boolean holes = plan.matches().stream().anyMatch(m -> m.constraint().equals("supersetEmpty"));
+    boolean holes =
+        plan.matches().stream().anyMatch(m -> Constraints.of(m) instanceof SupersetEmpty);
     int different = (int) outlook.pool().stream().map(Exercise::root).distinct().count();
     if (holes && different > 0) {
       lines.add(

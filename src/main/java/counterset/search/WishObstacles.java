@@ -6,6 +6,10 @@ import counterset.model.Owned;
 import counterset.model.Part;
 import counterset.model.Plan;
 import counterset.model.Problem;
+import counterset.score.Constraint;
+import counterset.score.Constraints;
+import counterset.score.EquipmentUnused;
+import counterset.score.IncludeMissing;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -35,7 +39,7 @@ final class WishObstacles {
   }
 
   private void unused() {
-    for (String id : subjects("equipmentUnused")) {
+    for (String id : subjects(EquipmentUnused.class)) {
       List<Exercise> using =
           catalogue.exercises(Part.MAIN).stream()
               .filter(e -> Wishes.uses(e, owned(id), catalogue))
@@ -59,7 +63,7 @@ final class WishObstacles {
   }
 
   private void missing() {
-    for (String id : subjects("includeMissing")) {
+    for (String id : subjects(IncludeMissing.class)) {
       Exercise exercise = catalogue.exercises().get(id);
       lines.add(
           Names.capital(names.named(id))
@@ -72,9 +76,9 @@ final class WishObstacles {
     }
   }
 
-  private List<String> subjects(String constraint) {
+  private List<String> subjects(Class<? extends Constraint> constraint) {
     return plan.matches().stream()
-        .filter(match -> match.constraint().equals(constraint))
+        .filter(match -> constraint.isInstance(Constraints.of(match)))
         .flatMap(match -> match.subject().stream())
         .distinct()
         .toList();

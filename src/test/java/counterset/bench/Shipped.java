@@ -3,8 +3,8 @@ package counterset.bench;
 import counterset.model.Catalogue;
 import counterset.model.Identified;
 import counterset.model.Problem;
-import counterset.planning.constraints.SessionConstraint;
 import counterset.problem.ProblemReader;
+import counterset.score.Constraints;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,7 +37,7 @@ record Shipped(String name, Path file, Problem problem) {
     ProblemReader reader =
         new ProblemReader(
             catalogue,
-            Stream.of(SessionConstraint.values()).map(Identified::id).collect(Collectors.toSet()));
+            Constraints.OF_SESSIONS.stream().map(Identified::id).collect(Collectors.toSet()));
     String name = file.getFileName().toString().replaceFirst("\\.json$", "");
     return new Shipped(name, file, reader.read(file));
   }

@@ -10,9 +10,10 @@ import counterset.model.Owned;
 import counterset.model.Part;
 import counterset.model.Problem;
 import counterset.model.Target;
-import counterset.planning.constraints.SessionConstraint;
 import counterset.score.Candidate;
+import counterset.score.Constraints;
 import counterset.score.ExerciseFilter;
+import counterset.score.PlanConstraint;
 import counterset.score.SessionFacts;
 import counterset.score.SessionScore;
 import java.util.ArrayList;
@@ -96,10 +97,10 @@ record TinyProblem(SessionFacts facts, Map<Integer, Integer> best) {
     Map<String, Integer> weights = new LinkedHashMap<>();
     int changed = random.nextInt(3) == 0 ? 0 : random.nextInt(8);
     for (int i = 0; i < changed; i++) {
-      SessionConstraint[] all = SessionConstraint.values();
+      List<PlanConstraint> all = Constraints.OF_SESSIONS;
       int dice = random.nextInt(6);
       int weight = dice == 0 ? 0 : dice == 1 ? 500 + random.nextInt(2000) : random.nextInt(30);
-      weights.put(all[random.nextInt(all.length)].id(), weight);
+      weights.put(all.get(random.nextInt(all.size())).id(), weight);
     }
     return weights;
   }

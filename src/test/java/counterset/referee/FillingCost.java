@@ -4,7 +4,10 @@ import counterset.model.Intervals;
 import counterset.model.Pairing;
 import counterset.model.Problem;
 import counterset.model.SupersetKind;
-import counterset.planning.constraints.SessionConstraint;
+import counterset.score.JointAgain;
+import counterset.score.LightBeforeHeavy;
+import counterset.score.OpposingPair;
+import counterset.score.SameMuscleInARow;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -91,7 +94,7 @@ final class FillingCost {
     } else if (opposing && kind == SupersetKind.OPPOSITE_REGION) {
       points = 12;
     }
-    return points * weights.of(SessionConstraint.OPPOSING_PAIR);
+    return points * weights.of(OpposingPair.class);
   }
 
   private static SupersetKind link(List<Choice> filled, int i) {
@@ -112,9 +115,9 @@ final class FillingCost {
 
   /** What neighbours cost that share these muscle groups and joints. */
   int neighbours(long muscles, long joints, int sameMuscle) {
-    int cost = Long.bitCount(joints) * weights.of(SessionConstraint.JOINT_AGAIN);
+    int cost = Long.bitCount(joints) * weights.of(JointAgain.class);
     if (muscles != 0 && problem.pairing() != Pairing.COMPOUND) {
-      cost += sameMuscle * weights.of(SessionConstraint.SAME_MUSCLE_IN_A_ROW);
+      cost += sameMuscle * weights.of(SameMuscleInARow.class);
     }
     return cost;
   }
@@ -130,6 +133,6 @@ final class FillingCost {
                     - filled.get(earlier).exercise().intensity());
       }
     }
-    return steps * weights.of(SessionConstraint.LIGHT_BEFORE_HEAVY);
+    return steps * weights.of(LightBeforeHeavy.class);
   }
 }

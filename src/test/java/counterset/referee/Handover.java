@@ -1,7 +1,8 @@
 package counterset.referee;
 
 import counterset.model.Position;
-import counterset.planning.constraints.SessionConstraint;
+import counterset.score.ChangeoverSeconds;
+import counterset.score.EquipmentChange;
 
 /** From one exercise to the next: the seconds, the items and the points that they cost. */
 final class Handover {
@@ -12,8 +13,8 @@ final class Handover {
 
   Handover(Choices choices, Weights weights) {
     this.choices = choices;
-    this.perItem = weights.of(SessionConstraint.EQUIPMENT_CHANGE);
-    this.perSecond = weights.of(SessionConstraint.CHANGEOVER_SECONDS);
+    this.perItem = weights.of(EquipmentChange.class);
+    this.perSecond = weights.of(ChangeoverSeconds.class);
   }
 
   /**

@@ -5,7 +5,7 @@ import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
-import counterset.planning.constraints.SessionConstraint;
+import counterset.score.LightBeforeHeavy;
 import java.util.List;
 
 /**
@@ -44,7 +44,7 @@ final class HeavyFirst {
         }
       }
     }
-    objective.charge(SessionConstraint.LIGHT_BEFORE_HEAVY, steps.build());
+    objective.charge(LightBeforeHeavy.class, steps.build());
   }
 
   /** By number less 1, whether so many exercises of a superset are on one side of a threshold. */

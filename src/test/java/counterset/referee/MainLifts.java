@@ -6,7 +6,7 @@ import com.google.ortools.sat.LinearExprBuilder;
 import counterset.model.Exercise;
 import counterset.model.Problem;
 import counterset.model.Target;
-import counterset.planning.constraints.SessionConstraint;
+import counterset.score.MainLiftMissing;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,8 +36,7 @@ record MainLifts(CpModel model, Problem problem, Objective objective) {
         LinearExprBuilder lacking = LinearExpr.newBuilder();
         lacking.addTerm(work.count(exercise -> isOf(kind, exercise)), -1);
         lacking.add(1);
-        objective.charge(
-            SessionConstraint.MAIN_LIFT_MISSING, Objective.atLeast(model, lacking.build(), 1));
+        objective.charge(MainLiftMissing.class, Objective.atLeast(model, lacking.build(), 1));
       }
     }
   }

@@ -4,8 +4,9 @@ import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
-import counterset.planning.constraints.SessionConstraint;
-import counterset.planning.constraints.SessionConstraint.Level;
+import counterset.score.Constraint;
+import counterset.score.Constraints;
+import counterset.score.Level;
 
 /** The points of a session as two sums, medium and soft; both are to be as large as possible. */
 final class Objective {
@@ -19,8 +20,9 @@ final class Objective {
   }
 
   /** Charges each unit of an amount that the model may make as small as its constraints allow. */
-  void charge(SessionConstraint constraint, LinearArgument units) {
-    LinearExprBuilder sum = constraint.level() == Level.MEDIUM ? medium : soft;
+  void charge(Class<? extends Constraint> constraint, LinearArgument units) {
+    Level level = Constraints.the(constraint).level();
+    LinearExprBuilder sum = level == Level.MEDIUM ? medium : soft;
     sum.addTerm(units, -weights.of(constraint));
   }
 

@@ -5,7 +5,7 @@ import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import counterset.model.Problem;
-import counterset.planning.constraints.SessionConstraint;
+import counterset.score.FloorTrip;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -150,8 +150,7 @@ final class Sequence {
   /** Charges going down or up after the first time. */
   void chargeFloorTrips(int most) {
     floorTrips.add(-1);
-    objective.charge(
-        SessionConstraint.FLOOR_TRIP, Objective.atLeast(model, floorTrips.build(), most));
+    objective.charge(FloorTrip.class, Objective.atLeast(model, floorTrips.build(), most));
   }
 
   List<Layer> layers() {

@@ -7,7 +7,11 @@ import counterset.model.Exercise;
 import counterset.model.Need;
 import counterset.model.Owned;
 import counterset.model.Problem;
-import counterset.planning.constraints.SessionConstraint;
+import counterset.score.Dislikes;
+import counterset.score.Likes;
+import counterset.score.TooEasy;
+import counterset.score.Unloaded;
+import counterset.score.UsedRecently;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
@@ -30,18 +34,16 @@ final class Tastes {
   /** Its points; a one-sided exercise leaves equipment lying in two positions. */
   long points(Exercise exercise) {
     long points = 0;
-    points -=
-        (long) Math.max(0, problem.level() - exercise.level())
-            * weights.of(SessionConstraint.TOO_EASY);
-    points -= (long) recency(exercise) * weights.of(SessionConstraint.USED_RECENTLY);
+    points -= (long) Math.max(0, problem.level() - exercise.level()) * weights.of(TooEasy.class);
+    points -= (long) recency(exercise) * weights.of(UsedRecently.class);
     if (Problem.names(problem.likes(), exercise)) {
-      points += weights.of(SessionConstraint.LIKES);
+      points += weights.of(Likes.class);
     }
     if (Problem.names(problem.dislikes(), exercise)) {
-      points -= weights.of(SessionConstraint.DISLIKES);
+      points -= weights.of(Dislikes.class);
     }
     if (!isLoaded(exercise)) {
-      points -= (long) positions(exercise) * weights.of(SessionConstraint.UNLOADED);
+      points -= (long) positions(exercise) * weights.of(Unloaded.class);
     }
     return points;
   }

@@ -8,7 +8,8 @@ import com.google.ortools.sat.LinearExprBuilder;
 import counterset.model.Exercise;
 import counterset.model.Problem;
 import counterset.model.Target;
-import counterset.planning.constraints.SessionConstraint;
+import counterset.score.TargetUncovered;
+import counterset.score.UnevenVolume;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -42,8 +43,7 @@ final class Volume {
       missing.addTerm(work.count(e -> e.primary().contains(target.muscle())), -rounds);
       missing.add(target.minSets());
       objective.charge(
-          SessionConstraint.TARGET_UNCOVERED,
-          Objective.atLeast(model, missing.build(), target.minSets()));
+          TargetUncovered.class, Objective.atLeast(model, missing.build(), target.minSets()));
       chargeDistance(target);
     }
   }
@@ -77,7 +77,7 @@ final class Volume {
         model.addGreaterOrEqual(line.build(), edge.offset());
       }
     }
-    objective.charge(SessionConstraint.UNEVEN_VOLUME, units);
+    objective.charge(UnevenVolume.class, units);
   }
 
   /** The step is reached if the distance, in one direction, is at least as far as it. */

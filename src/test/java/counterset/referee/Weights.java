@@ -1,8 +1,9 @@
 package counterset.referee;
 
 import counterset.model.Problem;
-import counterset.planning.constraints.SessionConstraint;
-import counterset.planning.constraints.SessionConstraint.Level;
+import counterset.score.Constraint;
+import counterset.score.Constraints;
+import counterset.score.Level;
 
 /** The points of one unit of each constraint in one problem. */
 final class Weights {
@@ -16,8 +17,8 @@ final class Weights {
    */
   Weights(Problem problem) {
     this.problem = problem;
-    for (SessionConstraint constraint : SessionConstraint.values()) {
-      if (constraint.level() == Level.HARD && constraint.weight(problem) == 0) {
+    for (Constraint constraint : Constraints.OF_SESSIONS) {
+      if (constraint.level() == Level.HARD && constraint.weight(problem.weights()) == 0) {
         throw new IllegalArgumentException(
             "The weight of the rule ("
                 + constraint.id()
@@ -27,7 +28,7 @@ final class Weights {
   }
 
   /** At least 0. */
-  int of(SessionConstraint constraint) {
-    return constraint.weight(problem);
+  int of(Class<? extends Constraint> constraint) {
+    return Constraints.the(constraint).weight(problem.weights());
   }
 }

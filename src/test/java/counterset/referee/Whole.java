@@ -5,7 +5,9 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import counterset.model.Exercise;
-import counterset.planning.constraints.SessionConstraint;
+import counterset.score.FamilyAgain;
+import counterset.score.OneSidedShare;
+import counterset.score.TooLight;
 import java.util.List;
 
 /** What only the session as a whole has: its mean intensity, its one-sided share, its families. */
@@ -25,8 +27,7 @@ record Whole(CpModel model, Objective objective, List<Layer> layers, Work work) 
             choice ->
                 (long) (MODERATE - choice.exercise().intensity())
                     * Tastes.positions(choice.exercise()));
-    objective.charge(
-        SessionConstraint.TOO_LIGHT, Objective.atLeast(model, light, MODERATE * positions));
+    objective.charge(TooLight.class, Objective.atLeast(model, light, MODERATE * positions));
   }
 
   /** A quarter, rounded down, to a half, rounded up, of the supersets; only pairs can be. */
@@ -41,7 +42,7 @@ record Whole(CpModel model, Objective objective, List<Layer> layers, Work work) 
     IntVar away = model.newIntVar(0, supersets, "");
     model.addGreaterOrEqual(away, over.build());
     model.addGreaterOrEqual(away, under.build());
-    objective.charge(SessionConstraint.ONE_SIDED_SHARE, away);
+    objective.charge(OneSidedShare.class, away);
   }
 
   /** With m exercises of a family, m (m - 1) / 2 pairs: the highest of its chords. */
@@ -57,7 +58,7 @@ record Whole(CpModel model, Objective objective, List<Layer> layers, Work work) 
           chord.add(-(long) m * (m + 1) / 2);
           model.addGreaterOrEqual(pairs, chord.build());
         }
-        objective.charge(SessionConstraint.FAMILY_AGAIN, pairs);
+        objective.charge(FamilyAgain.class, pairs);
       }
     }
   }

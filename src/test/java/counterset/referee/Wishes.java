@@ -7,7 +7,9 @@ import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Owned;
 import counterset.model.Problem;
-import counterset.planning.constraints.SessionConstraint;
+import counterset.score.EquipmentUnused;
+import counterset.score.IncludeMissing;
+import counterset.score.SupersetEmpty;
 import java.util.List;
 
 /**
@@ -17,16 +19,16 @@ record Wishes(CpModel model, Problem problem, Catalogue catalogue, Objective obj
 
   void charge(List<Layer> layers, Work work) {
     for (Layer layer : layers) {
-      objective.charge(SessionConstraint.SUPERSET_EMPTY, layer.some(filling -> !filling.isFull()));
+      objective.charge(SupersetEmpty.class, layer.some(filling -> !filling.isFull()));
     }
     for (Owned owned : problem.equipment()) {
       objective.charge(
-          SessionConstraint.EQUIPMENT_UNUSED,
+          EquipmentUnused.class,
           Objective.atLeast(model, lacking(work.count(e -> uses(e, owned))), 1));
     }
     for (String id : problem.include()) {
       objective.charge(
-          SessionConstraint.INCLUDE_MISSING,
+          IncludeMissing.class,
           Objective.atLeast(model, lacking(work.count(e -> e.id().equals(id))), 1));
     }
   }
