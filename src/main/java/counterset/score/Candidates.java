@@ -18,7 +18,8 @@ import java.util.Map;
 /** Works out what a problem makes of each exercise. */
 final class Candidates {
 
-  private static final int STRAIN = 2;
+  /** The demand from which on a joint counts as strained. */
+  static final int STRAIN = 2;
 
   private final Problem problem;
   private final Catalogue catalogue;

@@ -25,9 +25,6 @@ public final class JointAgain extends StepConstraint implements MatchByMatch {
     return step.isNew() ? Integer.bitCount(step.before().strained() & step.after().strained()) : 0;
   }
 
-  /** The demand from which on a joint counts as strained. */
-  private static final int STRAIN = 2;
-
   @Override
   public String counted(int amount, List<Match> matches) {
     return English.count(amount, "time");
@@ -46,7 +43,9 @@ public final class JointAgain extends StepConstraint implements MatchByMatch {
   private static String joints(Told told) {
     return English.list(
         Stream.of(Joint.values())
-            .filter(joint -> told.work().stream().allMatch(it -> it.demandOn(joint) >= STRAIN))
+            .filter(
+                joint ->
+                    told.work().stream().allMatch(it -> it.demandOn(joint) >= Candidates.STRAIN))
             .map(joint -> joint.id().replace('-', ' '))
             .toList());
   }
