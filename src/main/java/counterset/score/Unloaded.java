@@ -1,0 +1,45 @@
+package counterset.score;
+
+import static counterset.score.Weight.points;
+
+import counterset.model.English;
+import counterset.model.Match;
+import java.util.List;
+
+/** The client's equipment is lifted, not left lying; a unit is a position. */
+public final class Unloaded extends PlaceConstraint {
+
+  Unloaded() {
+    super(
+        "unloaded",
+        points(8),
+        "The client's equipment is lifted, not left lying.",
+        "per position without it; a chair or mat is no load",
+        "Without the client's equipment");
+  }
+
+  @Override
+  public int measure(Candidate exercise) {
+    return exercise.loaded() ? 0 : 1;
+  }
+
+  @Override
+  public boolean isPerPosition() {
+    return true;
+  }
+
+  @Override
+  public String counted(int amount, List<Match> matches) {
+    return English.count(matches.size(), "position");
+  }
+
+  @Override
+  String does(Told told) {
+    return "leaves the client's equipment lying";
+  }
+
+  @Override
+  public String total(Total total) {
+    return total.less() + " work leaves the client's equipment lying";
+  }
+}
