@@ -15,11 +15,6 @@ public final class Catalogues {
 
   /** The catalogue inside the program: from the class path, trusted, without validation. */
   public static Catalogue embedded() {
-    return Compiled.catalogue().orElseGet(Catalogues::embeddedFiles);
-  }
-
-  /** The same from its files, which is what the compiled form is made of. */
-  static Catalogue embeddedFiles() {
     CatalogueFiles files = EmbeddedFiles.read();
     InvalidInputException.throwIfAny(files.faults());
     return Sheets.trusted(files).joinedTo(NOTHING);

@@ -2,7 +2,6 @@ package counterset.cli;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -15,19 +14,6 @@ final class Commands {
   /** Runs one command line and returns its exit status. */
   static int run(Shell shell, String... args) {
     Failures failures = new Failures(shell);
-    Optional<PlanCommand> plain = PlainPlan.read(shell, args);
-    return plain.isPresent() ? call(plain.get(), failures) : parse(shell, failures, args);
-  }
-
-  private static int call(PlanCommand command, Failures failures) {
-    try {
-      return command.call();
-    } catch (RuntimeException e) {
-      return failures.execution(e);
-    }
-  }
-
-  private static int parse(Shell shell, Failures failures, String... args) {
     CommandLine line = new CommandLine(new Counterset());
     Map<String, Supplier<Object>> commands = commands(shell);
     // Building the model of a command takes time; only the list of all commands needs them all.

@@ -1,8 +1,10 @@
 package counterset.cli;
 
+import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +14,8 @@ import java.util.OptionalInt;
 
 /** The way in. */
 public final class Main {
+
+  private static final int BUFFER_BYTES = 1 << 18;
 
   private Main() {}
 
@@ -39,9 +43,10 @@ public final class Main {
     System.exit(status);
   }
 
+  /** Holds back what is printed until it is complete: whoever interrupts it gets no half plan. */
   private static PrintWriter writer(FileDescriptor descriptor) {
-    return new PrintWriter(
-        new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
+    OutputStream whole = new BufferedOutputStream(new FileOutputStream(descriptor), BUFFER_BYTES);
+    return new PrintWriter(new OutputStreamWriter(whole, StandardCharsets.UTF_8));
   }
 
   /**

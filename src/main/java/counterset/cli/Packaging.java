@@ -1,17 +1,13 @@
 package counterset.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
 /**
- * What the build does when the jar is ready: it writes the script that starts it, and runs commands
- * one after another for the Java machine to note which classes they need; those go into the archive
- * beside the jar.
+ * What the build does when the jar is ready: commands one after another, for the Java machine to
+ * note which classes they need; those go into the archive beside the jar.
  */
 final class Packaging {
 
@@ -28,20 +24,13 @@ final class Packaging {
   private Packaging() {}
 
   /**
-   * Packages a jar.
+   * Runs the commands.
    *
    * @param args the folder of the jar
-   * @throws IOException if the script cannot be written
    */
-  public static void main(String[] args) throws IOException {
-    Path folder = Path.of(args[0]);
-    Path script = folder.resolve("counterset");
-    Files.writeString(script, Script.text(), StandardCharsets.UTF_8);
-    if (!script.toFile().setExecutable(true, false)) {
-      throw new IOException("The script (" + script + ") cannot be made executable.");
-    }
+  public static void main(String[] args) {
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-    Shell shell = new Shell(nowhere, nowhere, false, false, folder);
+    Shell shell = new Shell(nowhere, nowhere, false, false, Path.of(args[0]));
     for (List<String> command : REHEARSAL) {
       int status = Commands.run(shell, command.toArray(String[]::new));
       if (status != Exit.DONE) {

@@ -9,63 +9,31 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * Runs a short command in a Java machine that is set up for short runs.
+ * Hands a command from {@code java -jar} to the script beside the jar.
  *
- * <p>A plan takes about a second. The optimising compiler works through most of that second and
- * pays back nothing, on two cores it even doubles the time, and it can only be switched off when a
- * machine starts; so can the collector that takes as much memory as there is. So the machine that
- * {@code java -jar} started does nothing but start another, hand it its terminal, and wait. Whoever
- * gives options to {@code java} has chosen otherwise and is left alone; long searches keep the
- * optimising compiler, which makes them faster. The script beside the jar starts the other machine
- * at once.
+ * <p>What makes short runs fast can only be said when a Java machine starts, and a jar cannot say
+ * it. So the machine that {@code java -jar} started does nothing but start the script, hand it its
+ * terminal, and wait. Whoever gives options to {@code java} has chosen otherwise and is left alone.
  */
 final class Relaunch {
 
-  private static final String MARK = "counterset.relaunched";
-
-  /** What such a Java machine is given; the paths of archive and jar follow. */
-  static final List<String> SETTINGS =
-      List.of(
-          "-XX:+UseSerialGC",
-          // A young generation that is emptied more often costs nothing here and halves the memory.
-          "-Xms48m",
-          "-Xmn24m",
-          "-XX:-UsePerfData",
-          // Where the archive was made for, if that is free: moving it costs more than it hides.
-          "-XX:+UnlockDiagnosticVMOptions",
-          "-XX:ArchiveRelocationMode=0",
-          "-XX:+IgnoreUnrecognizedVMOptions",
-          "-Xshare:auto",
-          "-Xlog:disable",
-          "-D" + MARK + "=true");
-
-  /** What it is given for a short run besides: no optimising compiler. */
-  static final String SHORT = "-XX:TieredStopAtLevel=1";
-
-  /** Words of a command line that ask for a search so long that the optimising compiler pays. */
-  static final List<String> LONG = List.of("--seconds", "thorough");
-
   private Relaunch() {}
 
-  /** The exit status of the other machine; empty if this one has to do the work itself. */
+  /** The exit status of the script; empty if this machine has to do the work itself. */
   static OptionalInt run(String[] args) {
-    Path jar = Path.of(System.getProperty("java.class.path", ""));
-    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+    Path jar = Path.of(System.getProperty("java.class.path", "")).toAbsolutePath();
+    Path script = jar.resolveSibling("counterset");
     boolean possible =
-        jar.toString().endsWith(".jar") && Files.isRegularFile(jar) && Files.isExecutable(java);
-    if (!possible || Boolean.getBoolean(MARK) || !plans(args) || hasOptions(args)) {
+        jar.endsWith("counterset.jar") && Files.isRegularFile(script) && Files.isExecutable(script);
+    if (!possible || hasOptions(args) || !survive(args)) {
       return OptionalInt.empty();
     }
-    List<String> command = new ArrayList<>(List.of(java.toString()));
-    command.addAll(SETTINGS);
-    if (!isLong(args)) {
-      command.add(SHORT);
-    }
-    command.add("-XX:SharedArchiveFile=" + jar.toAbsolutePath().resolveSibling("counterset.jsa"));
-    command.addAll(List.of("-cp", jar.toAbsolutePath().toString(), Main.class.getName()));
+    List<String> command = new ArrayList<>(List.of(script.toString()));
     command.addAll(Arrays.asList(args));
     try {
-      Process process = new ProcessBuilder(command).inheritIO().start();
+      ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
+      builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+      Process process = builder.start();
       Runtime.getRuntime().addShutdownHook(new PassOn(process));
       return OptionalInt.of(process.waitFor());
     } catch (IOException e) {
@@ -76,27 +44,6 @@ final class Relaunch {
     }
   }
 
-  /** No streams and no lambdas here: this machine has no archive and would have to make them. */
-  private static boolean plans(String[] args) {
-    for (String arg : args) {
-      if (arg.equals("plan")) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static boolean isLong(String[] args) {
-    for (String arg : args) {
-      for (String word : LONG) {
-        if (arg.contains(word)) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
   /** Whether this machine was started with options of its own, as far as the system tells. */
   private static boolean hasOptions(String[] args) {
     String[] all = ProcessHandle.current().info().arguments().orElse(new String[0]);
@@ -104,6 +51,19 @@ final class Relaunch {
     return !plain
         || System.getenv("JAVA_TOOL_OPTIONS") != null
         || System.getenv("JDK_JAVA_OPTIONS") != null;
+  }
+
+  /**
+   * Whether a process gets the arguments as they are, in the bytes of this system. No streams and
+   * no lambdas here: this machine has no archive and would have to make them.
+   */
+  private static boolean survive(String[] args) {
+    for (String arg : args) {
+      if (!new String(arg.getBytes()).equals(arg)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

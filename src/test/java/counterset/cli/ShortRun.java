@@ -17,8 +17,7 @@ public final class ShortRun {
   public static List<String> command(Path target) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(Relaunch.SETTINGS);
-    command.add(Relaunch.SHORT);
+    command.add("@" + target.resolve("counterset.options"));
     command.add("-XX:SharedArchiveFile=" + target.resolve("counterset.jsa"));
     // The archive asks for its jar to come first.
     command.add("-cp");
