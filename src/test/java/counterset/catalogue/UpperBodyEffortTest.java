@@ -1,8 +1,9 @@
 package counterset.catalogue;
 
+import static counterset.catalogue.Verdicts.CATALOGUE;
+import static counterset.catalogue.Verdicts.exercise;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Load;
 import counterset.model.MainLift;
@@ -16,13 +17,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** How hard and how difficult upper-body exercises are, and what they need. */
 class UpperBodyEffortTest {
-
-  private static final Catalogue CATALOGUE = Catalogues.embedded();
-
-  private static Exercise exercise(String id) {
-    assertThat(CATALOGUE.exercises()).containsKey(id);
-    return CATALOGUE.exercises().get(id);
-  }
 
   /**
    * Force under the hands: feet raised above floor above knees above hands raised: Ebben 2011, J

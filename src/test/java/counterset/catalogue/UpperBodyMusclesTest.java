@@ -1,8 +1,9 @@
 package counterset.catalogue;
 
+import static counterset.catalogue.Verdicts.CATALOGUE;
+import static counterset.catalogue.Verdicts.exercise;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Part;
 import java.util.List;
@@ -12,15 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Which muscle groups an upper-body exercise is for, and how hard it is beside its relatives. */
+/** Which muscle groups an upper-body exercise is for, and which exercises are one. */
 class UpperBodyMusclesTest {
-
-  private static final Catalogue CATALOGUE = Catalogues.embedded();
-
-  private static Exercise exercise(String id) {
-    assertThat(CATALOGUE.exercises()).containsKey(id);
-    return CATALOGUE.exercises().get(id);
-  }
 
   private static Stream<Exercise> main() {
     return CATALOGUE.exercises(Part.MAIN).stream();

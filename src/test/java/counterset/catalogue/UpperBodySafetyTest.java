@@ -1,98 +1,21 @@
 package counterset.catalogue;
 
+import static counterset.catalogue.Verdicts.are;
+import static counterset.catalogue.Verdicts.exercise;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import counterset.model.Catalogue;
-import counterset.model.Exercise;
 import counterset.model.Joint;
-import counterset.model.Need;
-import counterset.model.Part;
-import counterset.model.Region;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
-/** Upper-body exercises that could hurt someone, and who must not get them. */
+/**
+ * Upper-body exercises that could hurt a joint or drive up the pressure, and who must not get them.
+ */
 class UpperBodySafetyTest {
-
-  private static final Catalogue CATALOGUE = Catalogues.embedded();
-
-  private static Exercise exercise(String id) {
-    assertThat(CATALOGUE.exercises()).containsKey(id);
-    return CATALOGUE.exercises().get(id);
-  }
-
-  private static Stream<Exercise> main() {
-    return CATALOGUE.exercises(Part.MAIN).stream();
-  }
-
-  private static Stream<Exercise> upperBodyWith(String equipment) {
-    return main()
-        .filter(UpperBodySafetyTest::isUpper)
-        .filter(e -> e.needs().stream().map(Need::equipment).anyMatch(equipment::equals));
-  }
-
-  private static boolean isUpper(Exercise exercise) {
-    return exercise.primary().stream()
-        .allMatch(muscle -> CATALOGUE.muscles().get(muscle).region() == Region.UPPER);
-  }
-
-  private static void are(String limitation, boolean allowed, String... exercises) {
-    assertThat(exercises)
-        .allSatisfy(
-            id ->
-                assertThat(CATALOGUE.limitations().get(limitation).allows(exercise(id)))
-                    .as("%s for %s", id, limitation)
-                    .isEqualTo(allowed));
-  }
 
   private static void haveOn(Joint joint, int demand, String... exercises) {
     assertThat(exercises)
         .allSatisfy(id -> assertThat(exercise(id).demandOn(joint)).as(id).isEqualTo(demand));
-  }
-
-  // Falls
-
-  /**
-   * No risk of a fall in pregnancy: ACOG Committee Opinion 804 (from memory); for unsteady balance
-   * and low bone density: common practice, no source.
-   */
-  @ParameterizedTest
-  @ValueSource(strings = {"pregnancy", "unsteady-balance", "low-bone-density"})
-  void nobodyWhoMustNotFallHangsOrLeansOnABall(String limitation) {
-    String[] hanging = upperBodyWith("pull-up-bar").map(Exercise::id).toArray(String[]::new);
-    assertThat(hanging).hasSizeGreaterThanOrEqualTo(6);
-    are(limitation, false, hanging);
-    are(limitation, false, "ball-chest-press", "ball-hands-push-up", "ball-chest-supported-row");
-    are(limitation, false, "slider-reach-push-up", "slider-fly-push-up", "slider-lat-pull");
-    are(limitation, false, "chair-dip", "bottoms-up-press");
-  }
-
-  /** Three dips with the hands behind, one answer: common practice, no source. */
-  @Test
-  void noDipIsForPregnancy() {
-    are("pregnancy", false, "chair-dip", "floor-dip", "step-dip");
-  }
-
-  /**
-   * Steps of up to 30 cm stay in the first tier of load (0.321 of at most 0.33): Scattone Silva
-   * 2024. A chair is higher.
-   */
-  @Test
-  void soreKneesDoNotClimbAChair() {
-    are("sore-knees", false, "lowering-pull-up");
-    are("sore-knees", true, "pull-up", "scapular-pull-up");
-  }
-
-  /** An open band knotted round a bar comes loose under a body: common practice, no source. */
-  @Test
-  void onlyAClosedBandCarriesABody() {
-    assertThat(upperBodyWith("assist-band").map(Exercise::id))
-        .containsExactly("band-assisted-pull-up");
-    assertThat(upperBodyWith("pull-up-bar").flatMap(e -> e.needs().stream()).map(Need::equipment))
-        .doesNotContain("long-band", "loop-band");
   }
 
   // Joints
