@@ -8,8 +8,6 @@ import counterset.model.Problem;
 import counterset.model.Target;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** Makes a complete problem of a draft: what the ask is silent about gets its default. */
@@ -92,25 +90,23 @@ final class Assembly {
   }
 
   Problem problem(String ask) {
-    return new Problem(
-        title(ask),
-        minutes,
-        clock(),
-        targets,
-        equipment,
-        draft.limitations.keySet(),
-        draft.tracks.stream().map(AskDraft.TrackNamed::ids).toList(),
-        draft.level.or(Problem.DEFAULT_LEVEL),
-        pairing(),
-        draft.include.keySet(),
-        draft.exclude.keySet(),
-        draft.kept.stream().map(AskDraft.Kept::keep).distinct().toList(),
-        draft.likes.keySet(),
-        draft.dislikes.keySet(),
-        List.of(),
-        Optional.empty(),
-        Map.of(),
-        draft.seed.or(DEFAULT_SEED));
+    return Problem.builder()
+        .title(title(ask))
+        .minutes(minutes)
+        .clock(clock())
+        .targets(targets)
+        .equipment(equipment)
+        .limitations(draft.limitations.keySet())
+        .tracks(draft.tracks.stream().map(AskDraft.TrackNamed::ids).toList())
+        .level(draft.level.or(Problem.DEFAULT_LEVEL))
+        .pairing(pairing())
+        .include(draft.include.keySet())
+        .exclude(draft.exclude.keySet())
+        .keep(draft.kept.stream().map(AskDraft.Kept::keep).distinct().toList())
+        .likes(draft.likes.keySet())
+        .dislikes(draft.dislikes.keySet())
+        .seed(draft.seed.or(DEFAULT_SEED))
+        .build();
   }
 
   /** The ask itself, with single spaces. */

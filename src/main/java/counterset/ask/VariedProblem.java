@@ -46,25 +46,17 @@ final class VariedProblem {
   }
 
   Problem problem(String title) {
-    return new Problem(
-        title,
-        minutes,
-        clock(),
-        targets,
-        equipment,
-        limitations,
-        original.tracks(),
-        level,
-        pairing,
-        original.include(),
-        original.exclude(),
-        original.keep(),
-        original.likes(),
-        original.dislikes(),
-        original.recent(),
-        original.date(),
-        original.weights(),
-        seed);
+    return original.toBuilder()
+        .title(title)
+        .minutes(minutes)
+        .clock(clock())
+        .targets(targets)
+        .equipment(equipment)
+        .limitations(limitations)
+        .level(level)
+        .pairing(pairing)
+        .seed(seed)
+        .build();
   }
 
   private Intervals clock() {

@@ -4,9 +4,9 @@ import static counterset.planning.constraints.SessionConstraint.*;
 
 import counterset.model.Pairing;
 import counterset.model.SupersetKind;
-import counterset.planning.Candidate;
 import counterset.planning.PairPoints;
-import counterset.planning.SessionFacts;
+import counterset.score.Candidate;
+import counterset.score.SessionFacts;
 import counterset.timeline.Kit;
 
 /** What it is worth that one node follows another, floor trips apart; at most what it really is. */

@@ -3,8 +3,8 @@ package counterset.bound;
 import static counterset.planning.constraints.SessionConstraint.*;
 
 import counterset.model.Keep;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
+import counterset.score.Candidate;
+import counterset.score.SessionFacts;
 import java.util.Arrays;
 import java.util.List;
 

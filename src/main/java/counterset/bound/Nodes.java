@@ -1,6 +1,6 @@
 package counterset.bound;
 
-import counterset.planning.Candidate;
+import counterset.score.Candidate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;

@@ -4,8 +4,8 @@ import static counterset.planning.constraints.SessionConstraint.*;
 
 import counterset.model.Problem;
 import counterset.model.Target;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
+import counterset.score.Candidate;
+import counterset.score.SessionFacts;
 import java.util.ArrayList;
 import java.util.List;
 

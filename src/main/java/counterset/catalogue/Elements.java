@@ -45,16 +45,17 @@ final class Elements {
   }
 
   static Limitation limitation(Cursor at) {
-    return new Limitation(
-        text(at, "id"),
-        text(at, "name"),
-        at.field("names").texts(),
-        demand(at.field("maxDemand")),
-        set(at, "avoidTraits"),
-        positions(at.field("avoidPositions")),
-        text(at, "caution"),
-        text(at, "source"),
-        at.field("rules").elements().stream().map(Elements::rule).toList());
+    return Limitation.builder()
+        .id(text(at, "id"))
+        .name(text(at, "name"))
+        .names(at.field("names").texts())
+        .maxDemand(demand(at.field("maxDemand")))
+        .avoidTraits(set(at, "avoidTraits"))
+        .avoidPositions(positions(at.field("avoidPositions")))
+        .caution(text(at, "caution"))
+        .source(text(at, "source"))
+        .rules(at.field("rules").elements().stream().map(Elements::rule).toList())
+        .build();
   }
 
   private static Rule rule(Cursor at) {

@@ -21,32 +21,33 @@ final class ExerciseElement {
   private ExerciseElement() {}
 
   static Exercise read(Cursor at) {
-    return new Exercise(
-        text(at, "id"),
-        text(at, "name"),
-        at.field("names").texts(),
-        constant(at, "part", Part.class),
-        text(at, "pattern"),
-        text(at, "family"),
-        at.field("variantOf").text(),
-        at.field("multiJoint").bool().orElse(false),
-        integer(at, "intensity"),
-        integer(at, "level"),
-        set(at, "primary"),
-        set(at, "secondary"),
-        constant(at, "sides", Sides.class),
-        constant(at, "position", Position.class),
-        at.field("needs").elements().stream().map(ExerciseElement::need).toList(),
-        set(at, "allowsWorn"),
-        Elements.demand(at.field("demand")),
-        text(at, "demandSource"),
-        set(at, "traits"),
-        met(at.field("met")),
-        at.field("seconds").integer().map(OptionalInt::of).orElse(OptionalInt.empty()),
-        text(at, "setup"),
-        at.field("cues").texts(),
-        at.field("faults").texts(),
-        at.field("figure").text());
+    return Exercise.builder()
+        .id(text(at, "id"))
+        .name(text(at, "name"))
+        .names(at.field("names").texts())
+        .part(constant(at, "part", Part.class))
+        .pattern(text(at, "pattern"))
+        .family(text(at, "family"))
+        .variantOf(at.field("variantOf").text())
+        .multiJoint(at.field("multiJoint").bool().orElse(false))
+        .intensity(integer(at, "intensity"))
+        .level(integer(at, "level"))
+        .primary(set(at, "primary"))
+        .secondary(set(at, "secondary"))
+        .sides(constant(at, "sides", Sides.class))
+        .position(constant(at, "position", Position.class))
+        .needs(at.field("needs").elements().stream().map(ExerciseElement::need).toList())
+        .allowsWorn(set(at, "allowsWorn"))
+        .demand(Elements.demand(at.field("demand")))
+        .demandSource(text(at, "demandSource"))
+        .traits(set(at, "traits"))
+        .met(met(at.field("met")))
+        .seconds(at.field("seconds").integer().map(OptionalInt::of).orElse(OptionalInt.empty()))
+        .setup(text(at, "setup"))
+        .cues(at.field("cues").texts())
+        .faults(at.field("faults").texts())
+        .figure(at.field("figure").text())
+        .build();
   }
 
   private static Need need(Cursor at) {

@@ -1,16 +1,21 @@
 package counterset.cli;
 
-import counterset.batch.Fingerprint;
+import counterset.batch.BatchPlanner;
 import counterset.batch.Finished;
+import counterset.batch.InOrder;
 import counterset.batch.Manifest;
 import counterset.batch.NaturalOrder;
 import counterset.batch.Outcome;
 import counterset.batch.Status;
+import counterset.intake.Readers;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
+import counterset.report.file.FolderResults;
+import counterset.report.file.Handout;
+import counterset.report.file.WholeFiles;
 import counterset.report.json.BatchJson;
 import counterset.report.text.BatchTable;
-import counterset.solve.Effort;
-import counterset.solve.Limit;
+import counterset.search.Effort;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,20 +103,23 @@ final class BatchCommand implements Callable<Integer> {
           folder + ": has no file that ends with .json. Maybe name the folder of the problems.");
     }
     make(results);
-    OutputFiles.sweep(results);
+    WholeFiles.sweep(results);
     Manifest manifest = new Manifest(results);
-    BatchFile work =
-        new BatchFile(
-            results,
-            kinds.isEmpty() ? List.of("json") : kinds.stream().distinct().toList(),
-            Limit.of(effort),
-            Optional.ofNullable(seed),
+    BatchPlanner planner =
+        new BatchPlanner(
             catalogue,
-            catalogues.pictures(shell),
-            given(catalogue),
-            manifest.read(),
+            Readers.problems(catalogue),
+            Readers.weeks(catalogue),
+            effort,
+            Optional.ofNullable(seed),
+            Version.current(),
+            new FolderResults(
+                results,
+                kinds.isEmpty() ? List.of("json") : kinds.stream().distinct().toList(),
+                catalogue,
+                catalogues.pictures(shell)),
             manifest);
-    List<BatchFile.Done> done = run(files, work);
+    List<BatchPlanner.Done> done = run(files, planner);
     try {
       manifest.write(
           done.stream()
@@ -137,14 +145,14 @@ final class BatchCommand implements Callable<Integer> {
             "--kinds ("
                 + kind
                 + ") is for the recording of one session. Maybe plan that session by itself.");
-      } else if (PlanFormats.isDated("." + kind)) {
+      } else if (Handout.isDated("." + kind)) {
         faults.add(
             "--kinds ("
                 + kind
                 + ") needs the day of each session. Maybe plan them one by one with --date.");
-      } else if (!PlanFormats.knows("." + kind)) {
+      } else if (!Handout.KINDS.knows("." + kind)) {
         faults.add(
-            "--kinds (" + kind + ") is not known. Maybe one of " + PlanFormats.endings() + ".");
+            "--kinds (" + kind + ") is not known. Maybe one of " + Handout.KINDS.endings() + ".");
       }
     }
     if (jobs != null && (jobs < 1 || jobs > MOST_JOBS)) {
@@ -178,28 +186,18 @@ final class BatchCommand implements Callable<Integer> {
     }
   }
 
-  /** What counts for every file, so that a change of it does all of them again. */
-  private String given(Catalogue catalogue) {
-    return Fingerprint.of(
-        List.of(
-            catalogue.toString(),
-            effort.id(),
-            seed == null ? "" : seed.toString(),
-            Commands.version()));
-  }
-
-  private List<BatchFile.Done> run(List<Path> files, BatchFile work) {
+  private List<BatchPlanner.Done> run(List<Path> files, BatchPlanner planner) {
     boolean table = format == Format.TEXT;
     BatchProgress progress = new BatchProgress(shell, files.size());
     if (table) {
       shell.out().print(BatchTable.head(shell.colour()));
     }
     progress.show();
-    return new BatchRun(jobs == null ? Runtime.getRuntime().availableProcessors() : jobs)
+    return new InOrder(jobs == null ? Runtime.getRuntime().availableProcessors() : jobs)
         .all(
             files,
             file -> {
-              BatchFile.Done done = work.done(file);
+              BatchPlanner.Done done = planner.done(file);
               progress.done(done.kept());
               return done;
             },
@@ -214,8 +212,8 @@ final class BatchCommand implements Callable<Integer> {
             });
   }
 
-  private int finish(List<BatchFile.Done> done) {
-    List<Outcome> outcomes = done.stream().map(BatchFile.Done::outcome).toList();
+  private int finish(List<BatchPlanner.Done> done) {
+    List<Outcome> outcomes = done.stream().map(BatchPlanner.Done::outcome).toList();
     shell
         .out()
         .print(
@@ -223,7 +221,7 @@ final class BatchCommand implements Callable<Integer> {
                 ? BatchJson.text(outcomes)
                 : BatchTable.foot(outcomes, shell.colour()));
     shell.out().flush();
-    long kept = done.stream().filter(BatchFile.Done::kept).count();
+    long kept = done.stream().filter(BatchPlanner.Done::kept).count();
     if (kept > 0) {
       shell.say("Kept from an earlier run, since nothing has changed: " + kept + ".");
     }

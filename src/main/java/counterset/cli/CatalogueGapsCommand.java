@@ -5,8 +5,7 @@ import counterset.catalogue.GapsJson;
 import counterset.catalogue.HomeEquipment;
 import counterset.catalogue.LimitationGaps;
 import counterset.model.Catalogue;
-import java.util.List;
-import java.util.Locale;
+import counterset.report.text.GapsTable;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,17 +38,15 @@ final class CatalogueGapsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Catalogue catalogue = catalogues.load(shell);
-    if (byLimitation) {
-      print(LimitationGaps.of(catalogue));
-      return Exit.DONE;
-    }
-    Gaps gaps = Gaps.of(catalogue);
+    return byLimitation ? print(LimitationGaps.of(catalogue)) : print(Gaps.of(catalogue));
+  }
+
+  private int print(Gaps gaps) {
     if (format == Format.JSON) {
       shell.out().print(GapsJson.text(gaps));
       return Exit.DONE;
     }
-    print("Nothing at all:", gaps.empty());
-    print("Fewer than " + Gaps.ENOUGH + ":", gaps.thin());
+    shell.out().print(GapsTable.of(gaps));
     shell.say(
         gaps.empty().size()
             + " empty, "
@@ -60,52 +57,14 @@ final class CatalogueGapsCommand implements Callable<Integer> {
     return Exit.DONE;
   }
 
-  private void print(LimitationGaps gaps) {
+  private int print(LimitationGaps gaps) {
     if (format == Format.JSON) {
       shell.out().print(GapsJson.text(gaps));
-      return;
+      return Exit.DONE;
     }
-    List<LimitationGaps.Cell> missing = gaps.missing();
-    if (missing.isEmpty()) {
-      shell
-          .out()
-          .print(
-              String.format(
-                  Locale.ROOT,
-                  "Nothing is missing: every target keeps %d or more exercises for each limitation"
-                      + " and %d or more for each pair.\n",
-                  LimitationGaps.ENOUGH_FOR_ONE,
-                  LimitationGaps.ENOUGH_FOR_TWO));
-    }
-    for (LimitationGaps.Cell cell : missing) {
-      shell
-          .out()
-          .print(
-              String.format(
-                  Locale.ROOT,
-                  "%-42s %-16s %d of %d\n",
-                  String.join(" + ", cell.limitations()),
-                  cell.muscle(),
-                  cell.count(),
-                  cell.enough()));
-    }
+    shell.out().print(GapsTable.of(gaps));
     shell.say("home equipment: " + String.join(", ", HomeEquipment.IDS));
-    shell.say(missing.size() + " missing, of " + gaps.cells().size() + " combinations");
-  }
-
-  private void print(String title, List<Gaps.Cell> cells) {
-    shell.out().print(title + "\n");
-    for (Gaps.Cell cell : cells) {
-      shell
-          .out()
-          .print(
-              String.format(
-                  Locale.ROOT,
-                  "  %-16s %-16s %-20s %d\n",
-                  cell.muscle(),
-                  cell.equipment().orElse("no equipment"),
-                  cell.limitation().orElse("no limitation"),
-                  cell.count()));
-    }
+    shell.say(gaps.missing().size() + " missing, of " + gaps.cells().size() + " combinations");
+    return Exit.DONE;
   }
 }

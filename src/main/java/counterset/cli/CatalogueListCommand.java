@@ -1,17 +1,17 @@
 package counterset.cli;
 
 import counterset.catalogue.CatalogueQuery;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Identified;
-import counterset.model.Need;
 import counterset.model.Part;
 import counterset.model.Region;
 import counterset.report.json.CatalogueJson;
+import counterset.report.text.CatalogueSheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -75,7 +75,7 @@ final class CatalogueListCommand implements Callable<Integer> {
       shell.out().print(CatalogueJson.list(exercises));
       return Exit.DONE;
     }
-    exercises.forEach(exercise -> shell.out().print(line(exercise) + "\n"));
+    shell.out().print(CatalogueSheet.list(exercises));
     shell.say(exercises.size() + " exercises");
     return Exit.DONE;
   }
@@ -115,25 +115,5 @@ final class CatalogueListCommand implements Callable<Integer> {
                             .map(Identified::id)
                             .collect(Collectors.joining(", "))
                         + "."));
-  }
-
-  private static String line(Exercise exercise) {
-    String needs =
-        exercise.needs().stream().map(CatalogueListCommand::need).collect(Collectors.joining(", "));
-    return String.format(
-            Locale.ROOT,
-            "%-36s %-11s %-11s L%d  %-32s %s",
-            exercise.id(),
-            exercise.position().id(),
-            exercise.sides().id(),
-            exercise.level(),
-            String.join(", ", exercise.primary()),
-            needs)
-        .stripTrailing();
-  }
-
-  private static String need(Need need) {
-    String count = need.count() == 1 ? "" : need.count() + " x ";
-    return count + need.equipment() + need.load().map(load -> " (" + load.id() + ")").orElse("");
   }
 }

@@ -4,6 +4,7 @@ import counterset.catalogue.Catalogues;
 import counterset.catalogue.Figures;
 import counterset.model.Catalogue;
 import counterset.model.Figure;
+import counterset.report.html.Drawings;
 import counterset.report.html.Pictures;
 import java.util.ArrayList;
 import java.util.HashMap;

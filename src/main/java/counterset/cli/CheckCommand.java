@@ -1,16 +1,23 @@
 package counterset.cli;
 
+import counterset.explain.Unmet;
+import counterset.intake.CheckSource;
+import counterset.intake.Request;
+import counterset.json.BadRequest;
 import counterset.json.JsonDocument;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.report.BetterPlan;
+import counterset.report.file.Handout;
 import counterset.report.json.PlanJson;
 import counterset.report.text.RunSheet;
 import counterset.report.text.ScoreTable;
-import counterset.solve.Effort;
-import counterset.solve.Improver;
-import counterset.solve.Limit;
+import counterset.review.Checked;
+import counterset.review.CheckedWeek;
+import counterset.search.Effort;
+import counterset.search.Improver;
+import counterset.search.Limit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -103,7 +110,8 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     checkOptions();
     catalogue = catalogues.load(shell);
-    CheckSource source = new CheckSource(shell, catalogue, file);
+    CheckSource source =
+        new CheckSource(catalogue, file, shell.folder(), shell.in(), Version.current());
     if (!source.isJson()) {
       return check(source.typed(asked()));
     }
@@ -122,18 +130,20 @@ final class CheckCommand implements Callable<Integer> {
               + ": is a planned week; --improve is for one session. Maybe: counterset week --redo,"
               + " which plans days of it anew.");
     }
-    return new WeekCheck(shell, catalogue, document).run(format);
+    CheckedWeek week = source.week(document);
+    shell.out().print(format == Format.JSON ? week.json() : week.text(shell.colour()));
+    return Exit.of(week);
   }
 
   private Optional<Problem> asked() {
     return ask == null
         ? Optional.empty()
-        : Optional.of(Request.read(List.of(ask), catalogue, shell).problem());
+        : Optional.of(Request.session(List.of(ask), catalogue, shell.folder()).problem());
   }
 
   private void checkOptions() {
     List<String> faults = new ArrayList<>();
-    PlanFormats.check(files, faults);
+    WriteFiles.check(files, Handout.KINDS, faults);
     if (!improve && !files.isEmpty()) {
       faults.add("--write needs --improve: only a better session is written.");
     }
@@ -149,25 +159,24 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private int check(Checked checked) {
-    CheckWords words = new CheckWords(checked, catalogue);
     if (improve) {
-      return improve(checked, words);
+      return improve(checked);
     }
     BetterPlan one = better(checked.plan(), OptionalInt.of(1));
     Optional<BetterPlan> best = Optional.of(one).filter(BetterPlan::isBetter);
     if (format == Format.JSON) {
-      shell.out().print(words.json().bestChange(best).text());
+      shell.out().print(checked.json().bestChange(best).text());
     } else {
-      words.reading().forEach(this::line);
-      words.verdict().forEach(this::line);
-      CheckWords.best(best).forEach(this::line);
+      checked.reading().forEach(this::line);
+      checked.verdict().forEach(this::line);
+      Checked.best(best).forEach(this::line);
       shell.out().print(ScoreTable.of(checked.plan(), catalogue, shell.colour()));
     }
-    return checked.status();
+    return Exit.of(checked);
   }
 
   private BetterPlan better(Plan plan, OptionalInt most) {
-    Improver improver = new Improver(catalogue, Commands.version());
+    Improver improver = new Improver(catalogue, Version.current());
     Plan found =
         Interruption.during(
             () ->
@@ -180,12 +189,12 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   /** Results are the better session and nothing else; what is said of it are messages. */
-  private int improve(Checked checked, CheckWords words) {
+  private int improve(Checked checked) {
     OptionalInt most = changes == null ? OptionalInt.empty() : OptionalInt.of(changes);
     BetterPlan better = better(checked.plan(), most);
     Plan after = better.to();
     write(after);
-    words.reading().forEach(shell::say);
+    checked.reading().forEach(shell::say);
     shell
         .out()
         .print(
@@ -195,18 +204,18 @@ final class CheckCommand implements Callable<Integer> {
     shell.out().flush();
     if (better.isBetter()) {
       shell.say(count(better) + ", " + better.worth() + ":");
-      CheckWords.told(better).forEach(shell::say);
+      Checked.told(better).forEach(shell::say);
     } else {
       shell.say(
           "Nothing better was found"
               + (changes == null ? "" : " with " + most(changes))
               + "; the session stays as it is.");
     }
-    if (Feasibility.isFeasible(after)) {
+    if (after.canBeLed()) {
       return Exit.DONE;
     }
     shell.say("The session still breaks a rule:");
-    Feasibility.hardFaults(after, catalogue).forEach(fault -> shell.say("  " + fault));
+    Unmet.rules(after, catalogue).forEach(fault -> shell.say("  " + fault));
     return Exit.INFEASIBLE;
   }
 
@@ -220,7 +229,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void write(Plan after) {
-    new Handout(after, catalogue, catalogues.pictures(shell)).write(files, shell);
+    WriteFiles.write(files, new Handout(after, catalogue, catalogues.pictures(shell)), shell);
   }
 
   private void line(String text) {

@@ -1,12 +1,8 @@
 package counterset.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Properties;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -65,17 +61,6 @@ final class Commands {
     return commands;
   }
 
-  /** The version of this program, as it was built. */
-  static String version() {
-    try (InputStream in = Commands.class.getResourceAsStream("version.properties")) {
-      Properties properties = new Properties();
-      properties.load(in);
-      return properties.getProperty("version");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   /** The root: it says what there is. */
   @Command(
       name = "counterset",
@@ -92,15 +77,6 @@ final class Commands {
       throw new CommandLine.ParameterException(
           spec.commandLine(),
           "A command is missing. Maybe: counterset plan \"20 min, lower body, dumbbells\"");
-    }
-  }
-
-  /** Tells picocli the version. */
-  static final class Version implements CommandLine.IVersionProvider {
-
-    @Override
-    public String[] getVersion() {
-      return new String[] {"counterset " + version()};
     }
   }
 }

@@ -1,16 +1,26 @@
 package counterset.cli;
 
 import counterset.ask.Axis;
+import counterset.compare.CompareEntry;
+import counterset.compare.CompareRun;
 import counterset.compare.Compared;
 import counterset.compare.Comparison;
+import counterset.intake.CompareSources;
+import counterset.intake.Request;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
-import counterset.report.json.CompareJson;
-import counterset.report.text.CompareSheet;
-import counterset.solve.Effort;
-import counterset.solve.Limit;
-import counterset.solve.Options;
+import counterset.model.Problem;
+import counterset.report.file.CompareHandout;
+import counterset.report.file.WholeFiles;
+import counterset.search.Effort;
+import counterset.search.Limit;
+import counterset.search.Options;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -105,19 +115,23 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<String> faults = new ArrayList<>();
-    CompareFiles written = new CompareFiles(files, folder, catalogues.pictures(shell));
     checkUse(faults);
-    written.check(shell, faults);
+    WriteFiles.check(files, CompareHandout.KINDS, faults);
+    if (folder != null && Files.isRegularFile(shell.path(folder))) {
+      faults.add("--plans (" + folder + ") is a file. Name a folder.");
+    }
     Catalogue catalogue = catalogues.load(shell);
-    CompareSources sources = new CompareSources(shell, catalogue, inputs);
+    CompareSources sources =
+        new CompareSources(catalogue, inputs, shell.folder(), Version.current());
     List<CompareEntry> entries = read(sources, catalogue, faults);
     if (!faults.isEmpty()) {
       throw new BadRequest(faults);
     }
     List<Compared> compared = compared(entries, catalogue);
     Comparison comparison = new Comparison(title(compared.size()), compared);
-    written.write(shell, comparison, catalogue);
-    print(comparison, sources.notes(), catalogue);
+    CompareHandout handout = new CompareHandout(comparison, catalogue, catalogues.pictures(shell));
+    write(handout);
+    print(handout, sources.notes());
     if (comparison.feasible().isEmpty()) {
       shell.say(
           "None of these can be led. counterset plan says what would free each, asked the same.");
@@ -160,7 +174,7 @@ final class CompareCommand implements Callable<Integer> {
     List<CompareEntry> entries = sources.read();
     faults.addAll(sources.faults());
     subject = entries.isEmpty() ? "" : entries.get(0).problem().title();
-    if (isOne() && entries.stream().anyMatch(it -> it.file().isPresent())) {
+    if (isOne() && entries.stream().anyMatch(it -> it.plan().isPresent())) {
       faults.add(
           inputs.get(0)
               + ": This is a plan, which stands. Name the problem or the ask it came of.");
@@ -191,18 +205,29 @@ final class CompareCommand implements Callable<Integer> {
               + (variations.size() < 2 ? "Add a value." : "Leave out some values."));
       return entries;
     }
-    List<CompareEntry> grid = variations.of(entries.get(0), !Request.isFile(inputs.get(0), shell));
+    List<CompareEntry> grid =
+        variations.of(entries.get(0), !Request.isFile(inputs.get(0), shell.folder()));
     faults.addAll(variations.faults(grid));
     notes.addAll(variations.notes());
     return grid;
   }
 
   private List<Compared> compared(List<CompareEntry> entries, Catalogue catalogue) {
-    CompareRun run = new CompareRun(shell, catalogue, Limit.of(effort));
+    CompareRun run = new CompareRun(catalogue, Limit.of(effort), Version.current());
     if (options == null) {
-      return run.all(entries);
+      BatchProgress progress = new BatchProgress(shell, entries.size());
+      progress.show();
+      List<Compared> all =
+          Interruption.during(() -> run.all(entries, () -> progress.done(false)), run::stop);
+      progress.clear();
+      return all;
     }
-    List<Compared> plans = run.options(entries.get(0).problem(), options);
+    Problem problem = entries.get(0).problem();
+    List<Compared> plans =
+        Interruption.during(
+            () ->
+                Progress.during(shell, "Planning " + options, () -> run.options(problem, options)),
+            run::stop);
     if (plans.size() < options && plans.get(0).plan().solver().complete()) {
       shell.say(
           "Only "
@@ -221,14 +246,22 @@ final class CompareCommand implements Callable<Integer> {
         + (count == 1 ? " session" : " sessions side by side");
   }
 
-  private void print(Comparison comparison, List<String> notes, Catalogue catalogue) {
+  private void write(CompareHandout handout) {
+    Map<Path, String> texts = new LinkedHashMap<>();
+    files.forEach(file -> texts.put(shell.path(file), CompareHandout.KINDS.render(file, handout)));
+    List<Path> folders = folder == null ? List.of() : List.of(shell.path(folder));
+    folders.forEach(into -> texts.putAll(handout.plans(into)));
+    WholeFiles.write(texts, folders);
+  }
+
+  private void print(CompareHandout handout, List<String> notes) {
     if (format == Format.JSON) {
       notes.forEach(shell::say);
-      shell.out().print(CompareJson.text(comparison, catalogue));
+      shell.out().print(handout.json());
     } else {
       notes.forEach(note -> shell.out().print(note + "\n"));
       shell.out().print(notes.isEmpty() ? "" : "\n");
-      shell.out().print(CompareSheet.of(comparison, catalogue, shell.colour()));
+      shell.out().print(handout.text(shell.colour()));
     }
     shell.out().flush();
   }

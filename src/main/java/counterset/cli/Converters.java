@@ -1,6 +1,6 @@
 package counterset.cli;
 
-import counterset.solve.Effort;
+import counterset.search.Effort;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.Function;

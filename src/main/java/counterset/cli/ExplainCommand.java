@@ -1,11 +1,13 @@
 package counterset.cli;
 
-import counterset.explain.ConstraintWords;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.report.PlanAccount;
 import counterset.report.json.AccountJson;
 import counterset.report.text.AccountSheet;
 import counterset.report.text.ConstraintList;
+import counterset.review.AccountMaker;
+import counterset.score.Constraints;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -64,8 +66,8 @@ final class ExplainCommand implements Callable<Integer> {
         .out()
         .print(
             format == Format.JSON
-                ? AccountJson.constraints(ConstraintWords.all())
-                : ConstraintList.of(ConstraintWords.all(), shell.colour()));
+                ? AccountJson.constraints(Constraints.all())
+                : ConstraintList.of(Constraints.all(), shell.colour()));
     return Exit.DONE;
   }
 
@@ -75,7 +77,9 @@ final class ExplainCommand implements Callable<Integer> {
     source.tell(shell, file);
     PlanAccount account =
         Progress.during(
-            shell, "Explaining", () -> new AccountMaker(source.plan(), catalogue).account());
+            shell,
+            "Explaining",
+            () -> new AccountMaker(source.plan(), catalogue, Version.current()).account());
     shell
         .out()
         .print(
@@ -83,6 +87,6 @@ final class ExplainCommand implements Callable<Integer> {
                 ? AccountJson.text(account)
                 : AccountSheet.of(account, shell.colour()));
     shell.out().flush();
-    return Feasibility.isFeasible(source.plan()) ? Exit.DONE : Exit.INFEASIBLE;
+    return source.plan().canBeLed() ? Exit.DONE : Exit.INFEASIBLE;
   }
 }

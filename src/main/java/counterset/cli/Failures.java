@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.json.BadRequest;
 import counterset.json.InvalidInputException;
 import counterset.json.Violation;
 import picocli.CommandLine;

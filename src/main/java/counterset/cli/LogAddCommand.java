@@ -1,16 +1,19 @@
 package counterset.cli;
 
+import counterset.intake.GivenPlan;
+import counterset.intake.Readers;
 import counterset.journal.DonePlan;
 import counterset.journal.Entry;
 import counterset.journal.Journal;
 import counterset.journal.Lift;
 import counterset.journal.Reading;
+import counterset.json.BadRequest;
 import counterset.json.InvalidInputException;
 import counterset.json.Violation;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Plan;
-import counterset.problem.PlanFileReader;
+import counterset.problem.PlanFile;
 import counterset.report.json.LogJson;
 import counterset.report.text.LogList;
 import java.time.LocalDate;
@@ -110,17 +113,18 @@ final class LogAddCommand implements Callable<Integer> {
     DonePlan done = new DonePlan(plan.orElseThrow());
     int length = took.orElse(done.minutes());
     Entry entry =
-        new Entry(
-            day,
-            plan.orElseThrow().problem().title(),
-            length,
-            rated,
-            remembered,
-            kg,
-            done.exercises(),
-            lifts,
-            done.muscles(),
-            done.energy(length));
+        Entry.builder()
+            .date(day)
+            .title(plan.orElseThrow().problem().title())
+            .minutes(length)
+            .rpe(rated)
+            .note(remembered)
+            .mass(kg)
+            .exercises(done.exercises())
+            .loads(lifts)
+            .muscles(done.muscles())
+            .energy(done.energy(length))
+            .build();
     new Journal(shell.path(log)).append(entry);
     print(entry, before.orElseThrow(), catalogue);
     return Exit.DONE;
@@ -144,8 +148,8 @@ final class LogAddCommand implements Callable<Integer> {
   }
 
   private Plan plan(Catalogue catalogue) {
-    PlanFileReader reader = new PlanFileReader(Request.problems(catalogue), catalogue);
-    return new Recheck(reader.read(shell.path(file)), catalogue).plan();
+    PlanFile read = Readers.plans(catalogue).read(shell.path(file));
+    return GivenPlan.of(read, catalogue, Version.current()).plan();
   }
 
   /** What the journal holds so far: nothing is added to a file that is not one. */

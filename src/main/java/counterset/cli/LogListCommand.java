@@ -2,6 +2,7 @@ package counterset.cli;
 
 import counterset.journal.Journal;
 import counterset.journal.Reading;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.report.json.LogJson;
 import counterset.report.text.LogList;

@@ -3,6 +3,7 @@ package counterset.cli;
 import counterset.journal.Entry;
 import counterset.journal.Journal;
 import counterset.journal.Reading;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.model.Muscle;
 import counterset.report.json.LogJson;

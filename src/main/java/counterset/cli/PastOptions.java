@@ -4,6 +4,8 @@ import counterset.journal.Entry;
 import counterset.journal.Journal;
 import counterset.journal.Reading;
 import counterset.model.Problem;
+import counterset.training.Past;
+import counterset.training.WeekPast;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,8 +53,28 @@ final class PastOptions {
     return past;
   }
 
+  /**
+   * Reads the journal, if one is named. The week is that of the day named, or the one after the
+   * last session done.
+   */
+  WeekPast readWeek(Shell shell) {
+    List<Entry> all = entries(shell);
+    WeekPast past = WeekPast.of(all, day());
+    int later = all.size() - past.entries().size();
+    if (later > 0) {
+      shell.say(
+          log
+              + ": entries from "
+              + past.monday().orElseThrow()
+              + " on, the Monday of the week, are left out: "
+              + later
+              + ".");
+    }
+    return past;
+  }
+
   /** The entries of the journal, by date; none if none is named. */
-  List<Entry> entries(Shell shell) {
+  private List<Entry> entries(Shell shell) {
     if (log == null) {
       return List.of();
     }

@@ -1,6 +1,6 @@
 package counterset.cli;
 
-import counterset.solve.Effort;
+import counterset.search.Effort;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

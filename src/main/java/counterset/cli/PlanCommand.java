@@ -1,13 +1,18 @@
 package counterset.cli;
 
 import counterset.bound.ScoreBound;
+import counterset.intake.Request;
+import counterset.json.BadRequest;
 import counterset.model.Bound;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.Problem;
+import counterset.report.file.Handout;
+import counterset.report.file.WholeFiles;
 import counterset.report.json.PlanJson;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import counterset.training.LoadAdvice;
+import counterset.training.Past;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -87,15 +92,15 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() {
     checkOptions();
     Catalogue catalogue = catalogues.load(shell);
-    Request request = Request.read(ask, catalogue, shell);
+    Request<Problem> request = Request.session(ask, catalogue, shell.folder());
     Problem wished = wishes.addTo(request.problem(), catalogue);
     Problem asked = seed == null ? wished : wished.withSeed(seed);
     Past done = past.read(shell, asked);
     Problem problem = done.before(asked);
-    StartOption.needsDay(files, problem.date());
+    WriteFiles.needDay(files, problem.date());
     TrackChoice choice = TrackChoice.of(problem, Optional.ofNullable(track));
     Plan plan = plan(problem, catalogue);
-    if (!Feasibility.isFeasible(plan)) {
+    if (!plan.canBeLed()) {
       if (format == Format.JSON) {
         shell.out().print(PlanJson.text(plan, catalogue));
       }
@@ -104,12 +109,12 @@ final class PlanCommand implements Callable<Integer> {
       return Exit.INFEASIBLE;
     }
     Plan held = bound ? held(plan, catalogue) : plan;
-    Plan led = choice.asLed(held);
     Plan alone = choice.from(held);
     List<LoadAdvice> loads = done.loads(alone);
-    write(led, alone, catalogue, loads);
-    new PlanOutput(shell, format, loads)
-        .print(request, format == Format.JSON ? alone : led, catalogue);
+    Handout led = handout(choice.asLed(held), catalogue, loads);
+    Handout byItself = handout(alone, catalogue, loads);
+    write(led, byItself);
+    print(request, format == Format.JSON ? byItself : led);
     shell.out().flush();
     Explanation.ofUnmetWishes(shell, plan, catalogue);
     return Exit.DONE;
@@ -117,7 +122,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private void checkOptions() {
     List<String> faults = new ArrayList<>(past.faults());
-    PlanFormats.check(files, faults);
+    WriteFiles.check(files, Handout.KINDS, faults);
     search.check(faults);
     start.check(faults);
     if (bound && track != null) {
@@ -141,29 +146,39 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private Plan plan(Problem problem, Catalogue catalogue) {
-    SessionPlanner planner = new SessionPlanner(catalogue, Commands.version());
+    SessionPlanner planner = new SessionPlanner(catalogue, Version.current());
     return Interruption.during(
         () -> Progress.during(shell, "Planning", () -> planner.plan(problem, search.limit())),
         planner::stop);
   }
 
+  private Handout handout(Plan plan, Catalogue catalogue, List<LoadAdvice> loads) {
+    return new Handout(
+        plan, catalogue, loads, plan.problem().date(), start.time(), catalogues.pictures(shell));
+  }
+
   /**
    * Sheets to lead by show the session as it is led; files to be read again stand by themselves.
    */
-  private void write(Plan led, Plan alone, Catalogue catalogue, List<LoadAdvice> loads) {
+  private void write(Handout led, Handout byItself) {
     Map<Path, String> texts = new LinkedHashMap<>();
     for (String file : files) {
-      Plan plan = PlanFormats.isReadAgain(file) ? alone : led;
-      Handout handout =
-          new Handout(
-              plan,
-              catalogue,
-              loads,
-              plan.problem().date(),
-              start.time(),
-              catalogues.pictures(shell));
-      texts.put(shell.path(file), PlanFormats.render(file, handout));
+      Handout handout = Handout.isReadAgain(file) ? byItself : led;
+      texts.put(shell.path(file), Handout.KINDS.render(file, handout));
     }
-    OutputFiles.write(texts);
+    WholeFiles.write(texts);
+  }
+
+  private void print(Request<Problem> request, Handout handout) {
+    if (!handout.plan().solver().complete()) {
+      shell.say("Interrupted: this is the best plan found so far.");
+    }
+    if (format == Format.JSON) {
+      request.echo().forEach(line -> shell.say("Read as: " + line));
+      shell.out().print(handout.json());
+    } else {
+      request.echo().forEach(line -> shell.out().print("Read as: " + line + "\n"));
+      shell.out().print((request.echo().isEmpty() ? "" : "\n") + handout.text(shell.colour()));
+    }
   }
 }

@@ -1,5 +1,8 @@
 package counterset.cli;
 
+import counterset.intake.GivenPlan;
+import counterset.intake.Readers;
+import counterset.json.BadRequest;
 import counterset.json.Shown;
 import counterset.json.Violation;
 import counterset.model.At;
@@ -9,27 +12,25 @@ import counterset.model.Keep;
 import counterset.model.Plan;
 import counterset.model.SolverNote;
 import counterset.problem.PlanFile;
-import counterset.problem.PlanFileReader;
-import counterset.report.json.PlanDifferences;
-import counterset.solve.SessionPlanner;
+import counterset.review.Places;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * A plan file as a command begins with it: what its supersets work out to.
- *
- * @param plan what the supersets of the file work out to
- */
-record PlanSource(PlanFile file, Plan plan, Catalogue catalogue) {
+/** A plan file as a command begins with it: what its supersets work out to. */
+record PlanSource(GivenPlan given, Catalogue catalogue) {
 
   private static final int SHOWN = 3;
 
   /** Reads a plan file. */
   static PlanSource read(Shell shell, String file, Catalogue catalogue) {
-    PlanFile read =
-        new PlanFileReader(Request.problems(catalogue), catalogue).read(shell.path(file));
-    return new PlanSource(read, new Recheck(read, catalogue).plan(), catalogue);
+    PlanFile read = Readers.plans(catalogue).read(shell.path(file));
+    return new PlanSource(GivenPlan.of(read, catalogue, Version.current()), catalogue);
+  }
+
+  Plan plan() {
+    return given.plan();
   }
 
   /**
@@ -38,12 +39,12 @@ record PlanSource(PlanFile file, Plan plan, Catalogue catalogue) {
    * @throws BadRequest if it keeps that and is not to give it up
    */
   Plan released(At at, boolean release) {
-    Optional<Keep> kept = Places.keeping(plan, at);
+    Optional<Keep> kept = Places.keeping(plan(), at);
     if (kept.isEmpty()) {
-      return plan;
+      return plan();
     }
     if (!release) {
-      String name = Places.standing(plan, at).map(Exercise::name).orElseThrow();
+      String name = Places.standing(plan(), at).map(Exercise::name).orElseThrow();
       throw new BadRequest(
           "--at ("
               + at
@@ -52,15 +53,15 @@ record PlanSource(PlanFile file, Plan plan, Catalogue catalogue) {
               + " is kept there, as the plan's problem asks. Maybe add --release, which keeps it no"
               + " more.");
     }
-    List<Keep> others = new ArrayList<>(plan.problem().keep());
+    List<Keep> others = new ArrayList<>(plan().problem().keep());
     others.remove(kept.get());
-    return new SessionPlanner(catalogue, Commands.version())
-        .score(plan.problem().keeping(others), plan.session(), plan.solver());
+    return new SessionPlanner(catalogue, Version.current())
+        .score(plan().problem().keeping(others), plan().session(), plan().solver());
   }
 
   /** Says what the file says otherwise: figures that somebody left behind are worked out anew. */
   void tell(Shell shell, String name) {
-    List<Violation> differences = PlanDifferences.of(file.document(), plan, catalogue);
+    List<Violation> differences = given.differences();
     if (differences.isEmpty()) {
       return;
     }
@@ -70,9 +71,11 @@ record PlanSource(PlanFile file, Plan plan, Catalogue catalogue) {
     if (more > 0) {
       shell.say("  " + more + " more: counterset check " + name + " tells them all.");
     }
-    file.solver()
+    given
+        .file()
+        .solver()
         .map(SolverNote::version)
-        .filter(version -> !version.equals(Commands.version()))
+        .filter(version -> !version.equals(Version.current()))
         .ifPresent(
             version ->
                 shell.say("  It was written by version " + Shown.of(version) + " of Counterset."));

@@ -1,5 +1,6 @@
 package counterset.cli;
 
+import counterset.json.BadRequest;
 import counterset.json.Nearest;
 import counterset.json.Schemas;
 import java.util.concurrent.Callable;

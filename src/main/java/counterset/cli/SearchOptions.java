@@ -1,7 +1,7 @@
 package counterset.cli;
 
-import counterset.solve.Effort;
-import counterset.solve.Limit;
+import counterset.search.Effort;
+import counterset.search.Limit;
 import java.util.List;
 import java.util.OptionalInt;
 import picocli.CommandLine.Option;

@@ -1,17 +1,23 @@
 package counterset.cli;
 
+import counterset.explain.Unmet;
+import counterset.json.BadRequest;
 import counterset.model.At;
 import counterset.model.Catalogue;
+import counterset.model.Exercise;
 import counterset.model.Plan;
 import counterset.report.SwapList;
+import counterset.report.file.Handout;
 import counterset.report.json.PlanJson;
 import counterset.report.json.SwapJson;
 import counterset.report.text.RunSheet;
 import counterset.report.text.SwapTable;
-import counterset.solve.Effort;
-import counterset.solve.Limit;
-import counterset.solve.Reflow;
-import counterset.solve.Replacement;
+import counterset.review.SwapChoices;
+import counterset.review.SwapWords;
+import counterset.search.Effort;
+import counterset.search.Limit;
+import counterset.search.Reflow;
+import counterset.search.Replacement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -100,16 +106,16 @@ final class SwapCommand implements Callable<Integer> {
     checkOptions();
     catalogue = catalogues.load(shell);
     PlanSource source = PlanSource.read(shell, file, catalogue);
-    At at = Places.filled(place, source.plan());
+    At at = PlaceOption.read(place, source.plan());
     Plan from = source.released(at, release);
     source.tell(shell, file);
-    SwapChoices choices = new SwapChoices(from, at, catalogue);
+    SwapChoices choices = new SwapChoices(from, at, catalogue, Version.current());
     return take == null ? list(from, choices) : take(from, at, choices);
   }
 
   private void checkOptions() {
     List<String> faults = new ArrayList<>();
-    PlanFormats.check(files, faults);
+    WriteFiles.check(files, Handout.KINDS, faults);
     if (take == null && !files.isEmpty()) {
       faults.add("--write needs --take: only a plan with a replacement is written.");
     }
@@ -134,7 +140,7 @@ final class SwapCommand implements Callable<Integer> {
     }
     shell.out().flush();
     shell.say("No feasible session: with none of them the session keeps every rule.");
-    Feasibility.hardFaults(from, catalogue).forEach(fault -> shell.say("  " + fault));
+    Unmet.rules(from, catalogue).forEach(fault -> shell.say("  " + fault));
     shell.say("Maybe swap another place.");
     return Exit.INFEASIBLE;
   }
@@ -146,10 +152,14 @@ final class SwapCommand implements Callable<Integer> {
       taking.refusal(take).forEach(shell::say);
       return Exit.INFEASIBLE;
     }
+    SwapWords words = new SwapWords(from, at, catalogue);
+    Exercise exercise = chosen.get().exercise();
     Plan swapped = choices.with(chosen.get());
     Plan after = reflow ? reflowed(swapped, at) : swapped;
     if (after.score().hard() < from.score().hard()) {
-      taking.stillBroken(chosen.get(), after).forEach(shell::say);
+      words.brokenRules(exercise, after).forEach(shell::say);
+      shell.say(
+          "No session around it keeps every rule. Maybe take one that is listed without --take.");
       return Exit.INFEASIBLE;
     }
     write(after);
@@ -160,21 +170,21 @@ final class SwapCommand implements Callable<Integer> {
                 ? PlanJson.text(after, catalogue)
                 : RunSheet.of(after, catalogue, shell.colour()));
     shell.out().flush();
-    taking.told(chosen.get(), after).forEach(shell::say);
+    words.told(exercise, after).forEach(shell::say);
     if (reflow) {
-      shell.say("  " + SwapTaking.wonBack(swapped, after));
+      shell.say("  " + SwapWords.wonBack(swapped, after));
     }
-    if (Feasibility.isFeasible(after)) {
+    if (after.canBeLed()) {
       return Exit.DONE;
     }
     shell.say("The session still breaks a rule:");
-    Feasibility.hardFaults(after, catalogue).forEach(fault -> shell.say("  " + fault));
+    Unmet.rules(after, catalogue).forEach(fault -> shell.say("  " + fault));
     return Exit.INFEASIBLE;
   }
 
   /** The rest planned around the choice; a partner that was found for it may change again. */
   private Plan reflowed(Plan swapped, At at) {
-    Reflow planner = new Reflow(catalogue, Commands.version());
+    Reflow planner = new Reflow(catalogue, Version.current());
     return Interruption.during(
         () ->
             Progress.during(
@@ -185,6 +195,6 @@ final class SwapCommand implements Callable<Integer> {
   }
 
   private void write(Plan after) {
-    new Handout(after, catalogue, catalogues.pictures(shell)).write(files, shell);
+    WriteFiles.write(files, new Handout(after, catalogue, catalogues.pictures(shell)), shell);
   }
 }

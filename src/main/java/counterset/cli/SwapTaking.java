@@ -1,19 +1,25 @@
 package counterset.cli;
 
-import counterset.explain.DifferenceWords;
-import counterset.explain.FollowWords;
-import counterset.explain.ScoreWords;
+import counterset.explain.UnsuitedWords;
+import counterset.json.BadRequest;
+import counterset.json.Nearest;
 import counterset.json.Shown;
 import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
+import counterset.model.Part;
 import counterset.model.Plan;
-import counterset.solve.Replacement;
+import counterset.review.SwapChoices;
+import counterset.review.SwapWords;
+import counterset.search.Replacement;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
-/** Finds the replacement that a coach takes, and tells what it does. */
+/** Finds the replacement that {@code --take} names, or says why it cannot be taken. */
 record SwapTaking(Plan from, At at, Catalogue catalogue, SwapChoices choices) {
 
   /**
@@ -26,7 +32,7 @@ record SwapTaking(Plan from, At at, Catalogue catalogue, SwapChoices choices) {
     if (isNumber(written)) {
       return Optional.of(number(written));
     }
-    Exercise exercise = refusals().named(written);
+    Exercise exercise = named(written);
     Optional<Replacement> good = choices.of(exercise);
     return good.isPresent() || !reflow ? good : choices.breaking(exercise);
   }
@@ -57,73 +63,64 @@ record SwapTaking(Plan from, At at, Catalogue catalogue, SwapChoices choices) {
     return choices.number(number);
   }
 
-  private SwapRefusal refusals() {
-    return new SwapRefusal(from, at, catalogue);
-  }
-
   /** Why a known exercise cannot be taken. */
   List<String> refusal(String written) {
-    Exercise exercise = refusals().named(written);
+    Exercise exercise = named(written);
+    SwapWords words = new SwapWords(from, at, catalogue);
     Optional<Replacement> breaking = choices.breaking(exercise);
     if (breaking.isEmpty()) {
-      return List.of(refusals().reason(exercise));
+      String reason = words.reason(exercise);
+      boolean suits = UnsuitedWords.of(exercise, from.problem(), catalogue).isEmpty();
+      return List.of(suits ? reason : reason + " Maybe leave out --take to see what can.");
     }
-    List<String> lines = brokenRules(exercise, choices.with(breaking.get()));
+    List<String> lines = words.brokenRules(exercise, choices.with(breaking.get()));
     lines.add(
         "Maybe add --reflow, which plans the rest around it, or take one that is listed without"
             + " --take.");
     return lines;
   }
 
-  /** Why a replacement cannot be taken although the rest was planned around it. */
-  List<String> stillBroken(Replacement chosen, Plan after) {
-    List<String> lines = brokenRules(chosen.exercise(), after);
-    lines.add(
-        "No session around it keeps every rule. Maybe take one that is listed without --take.");
-    return lines;
-  }
-
-  private List<String> brokenRules(Exercise exercise, Plan after) {
-    List<String> lines = new ArrayList<>();
-    lines.add(exercise.name() + " at " + at + " would break a rule.");
-    DifferenceWords.differences(from, after, catalogue).stream()
-        .filter(difference -> difference.level().equals("hard") && difference.points() < 0)
-        .forEach(difference -> lines.add("  " + difference.sentence() + "."));
-    return lines;
-  }
-
-  /** What planning the rest around the choice was good for. */
-  static String wonBack(Plan swapped, Plan after) {
-    if (after.session().equals(swapped.session())) {
-      return "The rest stays as it is: no other change is worth it.";
+  /**
+   * The exercise of an id or a name.
+   *
+   * @throws BadRequest if there is none, with the nearest names
+   */
+  private Exercise named(String written) {
+    String wanted = plain(written);
+    Set<String> known = new LinkedHashSet<>();
+    List<Exercise> main = new ArrayList<>(catalogue.exercises(Part.MAIN));
+    catalogue.exercises().values().stream().filter(e -> !main.contains(e)).forEach(main::add);
+    for (Exercise exercise : main) {
+      if (plain(exercise.id()).equals(wanted) || plain(exercise.name()).equals(wanted)) {
+        return exercise;
+      }
+      known.add(exercise.id());
     }
-    int points = after.score().soft() - swapped.score().soft();
-    String mended =
-        after.score().hard() > swapped.score().hard()
-            ? ", and mend what it would have broken"
-            : after.score().medium() > swapped.score().medium()
-                ? ", and meet a wish that it would have left unmet"
-                : "";
-    return "The other changes bring " + ScoreWords.points(points) + mended + ".";
+    List<Exercise> called =
+        main.stream()
+            .filter(
+                exercise ->
+                    exercise.names().stream().map(SwapTaking::plain).anyMatch(wanted::equals))
+            .toList();
+    if (called.size() == 1) {
+      return called.get(0);
+    }
+    if (!called.isEmpty()) {
+      throw new BadRequest(
+          "--take ("
+              + Shown.of(written)
+              + ") may be any of "
+              + String.join(", ", called.stream().limit(4).map(Exercise::id).toList())
+              + ". Name one of them.");
+    }
+    throw new BadRequest(
+        "--take ("
+            + Shown.of(written)
+            + ") is neither a number of the list nor a known exercise."
+            + Nearest.maybe(wanted.replace(' ', '-'), known));
   }
 
-  /** What the swap has done, one line each. */
-  List<String> told(Replacement chosen, Plan after) {
-    List<String> lines = new ArrayList<>();
-    String before = Places.standing(from, at).map(Exercise::name).orElse("nothing");
-    int points = after.score().soft() - from.score().soft();
-    lines.add(
-        at
-            + ": "
-            + chosen.exercise().name()
-            + " instead of "
-            + before
-            + ", "
-            + ScoreWords.points(points)
-            + (Math.abs(points) == 1 ? " point." : " points."));
-    FollowWords.of(from, after, at, catalogue)
-        .forEach(clause -> lines.add("  Follows: " + clause + "."));
-    DifferenceWords.of(from, after, catalogue).forEach(line -> lines.add("  " + line + "."));
-    return lines;
+  private static String plain(String name) {
+    return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", " ");
   }
 }

@@ -1,6 +1,7 @@
 package counterset.cli;
 
 import counterset.explain.Modifications;
+import counterset.json.BadRequest;
 import counterset.json.Nearest;
 import counterset.model.Plan;
 import counterset.model.Problem;

@@ -4,6 +4,7 @@ import counterset.ask.Axis;
 import counterset.ask.AxisReader;
 import counterset.ask.AxisReading;
 import counterset.ask.AxisValue;
+import counterset.compare.CompareEntry;
 import counterset.model.Catalogue;
 import counterset.model.Keep;
 import counterset.model.Problem;

@@ -1,10 +1,15 @@
 package counterset.cli;
 
+import counterset.intake.Request;
+import counterset.intake.WeekRedo;
+import counterset.json.BadRequest;
 import counterset.model.Catalogue;
 import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
-import counterset.solve.BlockPlanner;
-import counterset.solve.WeekPlanner;
+import counterset.report.file.WeekHandout;
+import counterset.search.BlockPlanner;
+import counterset.search.WeekPlanner;
+import counterset.training.WeekPast;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -94,7 +99,7 @@ final class WeekCommand implements Callable<Integer> {
 
   private Set<DayOfWeek> checkOptions() {
     List<String> faults = new ArrayList<>(past.faults());
-    faults.addAll(WeekFiles.faults(files, shell));
+    WriteFiles.checkWeek(files, shell, faults);
     Set<DayOfWeek> days = Days.read("--redo", redo, faults);
     if (weeks < 1 || weeks > BlockPlanner.MOST_WEEKS) {
       faults.add("--weeks (" + weeks + ") must be from 1 to " + BlockPlanner.MOST_WEEKS + ".");
@@ -114,15 +119,15 @@ final class WeekCommand implements Callable<Integer> {
   }
 
   private int plan(Catalogue catalogue) {
-    WeekRequest request = WeekRequest.read(ask, catalogue, shell);
-    WeekProblem asked = seed == null ? request.problem() : WeekChange.seed(request.problem(), seed);
-    WeekPast done = WeekPast.read(past, shell);
-    StartOption.needsDay(files, done.monday());
+    Request<WeekProblem> request = Request.week(ask, catalogue, shell.folder());
+    WeekProblem asked = seed == null ? request.problem() : request.problem().withSeed(seed);
+    WeekPast done = past.readWeek(shell);
+    WriteFiles.needDay(files, done.monday());
     WeekProblem problem = done.before(asked, catalogue);
     List<WeekPlan> found =
         weeks == 1 ? List.of(week(problem, catalogue)) : block(problem, catalogue);
     return handOut(
-        new WeekFiles(
+        new WeekHandout(
             found,
             weeks == 1 ? done.loads(found.get(0)) : List.of(),
             catalogue,
@@ -133,14 +138,14 @@ final class WeekCommand implements Callable<Integer> {
   }
 
   private WeekPlan week(WeekProblem problem, Catalogue catalogue) {
-    WeekPlanner planner = new WeekPlanner(catalogue, Commands.version());
+    WeekPlanner planner = new WeekPlanner(catalogue, Version.current());
     return Interruption.during(
         () -> Progress.during(shell, "Planning", () -> planner.plan(problem, search.limit())),
         planner::stop);
   }
 
   private List<WeekPlan> block(WeekProblem problem, Catalogue catalogue) {
-    BlockPlanner planner = new BlockPlanner(catalogue, Commands.version());
+    BlockPlanner planner = new BlockPlanner(catalogue, Version.current());
     return Interruption.during(
         () ->
             Progress.during(shell, "Planning", () -> planner.plan(problem, weeks, search.limit())),
@@ -150,20 +155,21 @@ final class WeekCommand implements Callable<Integer> {
   private int redo(Set<DayOfWeek> days, Catalogue catalogue) {
     // The planned week has no date; only a calendar asks for one.
     Optional<LocalDate> monday = past.day().map(WeekPast::mondayOf);
-    StartOption.needsDay(files, monday);
+    WriteFiles.needDay(files, monday);
     WeekRedo again =
         WeekRedo.read(
             shell.path(String.join(" ", ask)),
             days,
             seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
-            catalogue);
-    WeekPlanner scorer = new WeekPlanner(catalogue, Commands.version());
+            catalogue,
+            Version.current());
+    WeekPlanner scorer = new WeekPlanner(catalogue, Version.current());
     WeekPlan joined = again.joined(week(again.pinned(scorer), catalogue), scorer);
     if (again.changesNothing(joined)) {
       shell.say("Nothing better was found: the week is as it was. Maybe name another --seed.");
     }
     return handOut(
-        new WeekFiles(
+        new WeekHandout(
             List.of(joined),
             List.of(),
             catalogue,
@@ -173,14 +179,14 @@ final class WeekCommand implements Callable<Integer> {
         List.of());
   }
 
-  private int handOut(WeekFiles result, List<String> echo) {
+  private int handOut(WeekHandout result, List<String> echo) {
     WeekRefusal refusal = new WeekRefusal(shell, result.weeks(), result.catalogue());
     boolean feasible = refusal.isFeasible();
     if (result.weeks().stream().anyMatch(week -> !week.solver().complete())) {
       shell.say("Interrupted: this is the best found so far.");
     }
     if (feasible) {
-      result.write(files, shell);
+      WriteFiles.write(files, result, shell);
     }
     boolean json = format == Format.JSON;
     for (String line : echo) {

@@ -11,10 +11,7 @@ record WeekRefusal(Shell shell, List<WeekPlan> weeks, Catalogue catalogue) {
 
   /** Whether every session of every week can be led, and the weeks keep their rules. */
   boolean isFeasible() {
-    return weeks.stream()
-        .allMatch(
-            week ->
-                week.score().feasible() && week.plans().stream().allMatch(Feasibility::isFeasible));
+    return weeks.stream().allMatch(WeekPlan::canBeLed);
   }
 
   /** Why there is no week to hand out. */
@@ -27,7 +24,7 @@ record WeekRefusal(Shell shell, List<WeekPlan> weeks, Catalogue catalogue) {
         shell.say("What would free it: other days or targets, or recovery as a wish.");
       }
       for (int i = 0; i < week.plans().size(); i++) {
-        if (!Feasibility.isFeasible(week.plans().get(i))) {
+        if (!week.plans().get(i).canBeLed()) {
           shell.say(name(week) + day(week, i) + ":");
           Explanation.ofRefusal(shell, week.plans().get(i), catalogue);
         }

@@ -2,6 +2,8 @@ package counterset.cli;
 
 import counterset.ask.WishReading;
 import counterset.ask.WishWords;
+import counterset.intake.Readers;
+import counterset.json.BadRequest;
 import counterset.json.InvalidInputException;
 import counterset.json.Json;
 import counterset.json.JsonDocument;
@@ -55,7 +57,7 @@ final class WishOptions {
     Problem changed = changed(problem, wishes);
     try {
       // Read again as a file would be, since the rules for what goes together are there.
-      return Request.problems(catalogue)
+      return Readers.problems(catalogue)
           .read(JsonDocument.parse("options", Json.pretty(ProblemJson.write(changed))), "");
     } catch (InvalidInputException e) {
       throw new BadRequest(
@@ -75,6 +77,6 @@ final class WishOptions {
     // A place named again is changed, not contradicted.
     kept.removeIf(old -> wishes.keep().stream().anyMatch(other -> other.at().equals(old.at())));
     kept.addAll(wishes.keep());
-    return problem.wishing(include, exclude, kept);
+    return problem.toBuilder().include(include).exclude(exclude).keep(kept).build();
   }
 }

@@ -1,7 +1,7 @@
 package counterset.compare;
 
-import counterset.explain.English;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Equipment;
 import counterset.model.Owned;
 import counterset.model.Problem;

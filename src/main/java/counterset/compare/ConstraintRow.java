@@ -1,7 +1,7 @@
 package counterset.compare;
 
-import counterset.explain.ScoreWords;
 import counterset.model.PlanScore;
+import counterset.score.Constraints;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -44,7 +44,7 @@ public record ConstraintRow(
           new ConstraintRow(
               line.id(),
               line.level(),
-              ScoreWords.topic(line, all.get(0).plan()),
+              Constraints.of(line.id()).topic(),
               points,
               IntStream.range(0, all.size())
                   .mapToObj(plan -> value(all.get(plan), line, points.get(plan), whole))

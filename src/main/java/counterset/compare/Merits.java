@@ -1,6 +1,6 @@
 package counterset.compare;
 
-import counterset.explain.English;
+import counterset.model.English;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;

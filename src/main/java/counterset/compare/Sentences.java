@@ -1,6 +1,6 @@
 package counterset.compare;
 
-import counterset.explain.English;
+import counterset.model.English;
 import java.util.List;
 
 /** What is said of one plan beside another of its length. */

@@ -1,7 +1,7 @@
 package counterset.compare;
 
-import counterset.explain.English;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;

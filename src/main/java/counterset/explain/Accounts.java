@@ -9,7 +9,9 @@ import counterset.model.Match;
 import counterset.model.Plan;
 import counterset.model.Superset;
 import counterset.model.Track;
-import counterset.planning.constraints.SessionConstraint.Level;
+import counterset.score.Constraints;
+import counterset.score.PlanConstraint;
+import counterset.score.Told;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,19 +22,19 @@ import java.util.function.Predicate;
 public final class Accounts {
 
   private static final Comparator<Line> LARGEST_FIRST =
-      Comparator.comparing((Line line) -> ScoreWords.constraint(line.constraint()).level())
+      Comparator.comparing((Line line) -> Constraints.of(line.constraint()).level())
           .thenComparing(line -> -Math.abs(line.points()))
           .thenComparing(Line::places, Accounts::compare)
           .thenComparing(Line::constraint);
 
   private final Plan plan;
   private final Catalogue catalogue;
-  private final PointWords words;
+  private final MatchNames names;
 
   private Accounts(Plan plan, Catalogue catalogue) {
     this.plan = plan;
     this.catalogue = catalogue;
-    this.words = new PointWords(plan, catalogue);
+    this.names = new MatchNames(catalogue);
   }
 
   /** The account of a plan; what is switched off by a weight of 0 is left out. */
@@ -84,13 +86,15 @@ public final class Accounts {
   }
 
   private Line line(Match match) {
-    Level level = ScoreWords.constraint(match.constraint()).level();
+    PlanConstraint constraint = Constraints.of(match);
     return new Line(
-        match.constraint(),
-        level.id(),
+        constraint.id(),
+        constraint.level().id(),
         match.points(),
         match.places().stream().distinct().toList(),
-        words.of(match));
+        FaultWords.isFault(match)
+            ? FaultWords.of(match, plan, catalogue)
+            : constraint.said(Told.of(match, plan, names)));
   }
 
   /** The superset that a match is about, or that it leads out of; empty for the whole session. */

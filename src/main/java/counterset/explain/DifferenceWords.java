@@ -1,9 +1,11 @@
 package counterset.explain;
 
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Plan;
-import counterset.planning.constraints.SessionConstraint;
-import counterset.planning.constraints.SessionConstraint.Level;
+import counterset.score.Constraints;
+import counterset.score.Level;
+import counterset.score.PlanConstraint;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -18,14 +20,14 @@ import java.util.Map;
  */
 public final class DifferenceWords {
 
-  private static final Comparator<Told> LARGEST_FIRST =
-      Comparator.comparing((Told told) -> told.constraint().level())
+  private static final Comparator<Sentence> LARGEST_FIRST =
+      Comparator.comparing((Sentence told) -> told.constraint().level())
           .thenComparing(told -> -Math.abs(told.difference().points()))
-          .thenComparing(Told::constraint)
-          .thenComparing(Told::ofTracks)
+          .thenComparing(told -> Constraints.OF_SESSIONS.indexOf(told.constraint()))
+          .thenComparing(Sentence::ofTracks)
           .thenComparing(told -> told.difference().sentence());
 
-  private record Told(SessionConstraint constraint, boolean ofTracks, Difference difference) {}
+  private record Sentence(PlanConstraint constraint, boolean ofTracks, Difference difference) {}
 
   private DifferenceWords() {}
 
@@ -36,25 +38,27 @@ public final class DifferenceWords {
 
   /** The same taken apart: rules first, then wishes, then points, each with the largest first. */
   public static List<Difference> differences(Plan from, Plan to, Catalogue catalogue) {
-    List<Turnover> turnovers = new ArrayList<>(Turnover.between(from, to, catalogue));
-    turnovers.removeIf(turnover -> turnover.points() == 0);
-    TurnoverWords words = new TurnoverWords(from, to, catalogue);
-    Map<String, List<Turnover>> alike = new LinkedHashMap<>();
-    for (Turnover turnover : turnovers) {
-      String who = turnover.track().isEmpty() ? "all" : "track";
-      String key = who + " " + turnover.constraint().id() + " " + words.clause(turnover);
-      alike.computeIfAbsent(key, k -> new ArrayList<>()).add(turnover);
+    Map<List<Object>, List<Turnover>> alike = new LinkedHashMap<>();
+    for (Turnover turnover : Turnover.between(from, to, new MatchNames(catalogue))) {
+      if (turnover.points() != 0) {
+        String clause = TurnoverWords.clause(turnover);
+        alike
+            .computeIfAbsent(
+                List.of(turnover.constraint(), turnover.track().isPresent(), clause),
+                key -> new ArrayList<>())
+            .add(turnover);
+      }
     }
     FollowerWords followers = new FollowerWords(to.problem(), catalogue);
     return alike.values().stream()
-        .map(group -> told(group, words, followers))
+        .map(group -> told(group, followers))
         .sorted(LARGEST_FIRST)
-        .map(Told::difference)
+        .map(Sentence::difference)
         .toList();
   }
 
   /** Several of them say the same of different tracks. */
-  private static Told told(List<Turnover> group, TurnoverWords words, FollowerWords followers) {
+  private static Sentence told(List<Turnover> group, FollowerWords followers) {
     Turnover first = group.get(0);
     String who = followers.of(group.stream().flatMap(t -> t.track().stream()).toList());
     Difference difference =
@@ -63,8 +67,8 @@ public final class DifferenceWords {
             first.constraint().level().id(),
             group.stream().mapToInt(Turnover::points).sum(),
             group.stream().flatMap(t -> t.places().stream()).distinct().sorted().toList(),
-            English.capital(who + words.clause(first)));
-    return new Told(first.constraint(), first.track().isPresent(), difference);
+            English.capital(who + TurnoverWords.clause(first)));
+    return new Sentence(first.constraint(), first.track().isPresent(), difference);
   }
 
   /** A difference with its points, and what they mean where they are more than points. */

@@ -1,5 +1,6 @@
 package counterset.explain;
 
+import counterset.model.English;
 import counterset.model.Fetch;
 import counterset.model.Item;
 import counterset.model.Plan;

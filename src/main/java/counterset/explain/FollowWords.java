@@ -2,6 +2,7 @@ package counterset.explain;
 
 import counterset.model.At;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.Plan;
 import counterset.model.Superset;

@@ -2,6 +2,7 @@ package counterset.explain;
 
 import counterset.model.Catalogue;
 import counterset.model.Changeover;
+import counterset.model.English;
 import counterset.model.Equipment;
 import counterset.model.EquipmentKind;
 import counterset.model.Item;

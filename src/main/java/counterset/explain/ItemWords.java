@@ -1,5 +1,6 @@
 package counterset.explain;
 
+import counterset.model.English;
 import counterset.model.Item;
 import counterset.model.Load;
 import counterset.model.Need;

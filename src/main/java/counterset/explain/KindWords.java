@@ -2,12 +2,14 @@ package counterset.explain;
 
 import counterset.model.Aspect;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.Muscle;
 import counterset.model.Opposites;
 import counterset.model.Region;
 import counterset.model.Superset;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -137,7 +139,7 @@ public final class KindWords {
   }
 
   /** Names of muscle groups within a sentence. */
-  String muscles(Set<String> ids) {
+  String muscles(Collection<String> ids) {
     return English.list(
         ids.stream().map(id -> English.lower(catalogue.muscles().get(id).name())).toList());
   }

@@ -1,59 +1,75 @@
 package counterset.explain;
 
-import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Equipment;
 import counterset.model.Exercise;
-import counterset.model.Match;
+import counterset.model.Item;
 import counterset.model.Muscle;
-import counterset.model.Plan;
-import java.util.List;
+import counterset.model.Owned;
+import counterset.model.Problem;
+import counterset.model.Superset;
+import counterset.score.Names;
+import java.util.Collection;
 import java.util.Optional;
 
-/** The names of what a match is about. */
-final class MatchNames {
+/** The names of what matches are about, by a catalogue. */
+final class MatchNames implements Names {
 
-  private final Plan plan;
   private final Catalogue catalogue;
+  private final KindWords kinds;
+  private final PairingWords pairings;
 
-  MatchNames(Plan plan, Catalogue catalogue) {
-    this.plan = plan;
+  MatchNames(Catalogue catalogue) {
     this.catalogue = catalogue;
+    this.kinds = new KindWords(catalogue);
+    this.pairings = new PairingWords(catalogue);
   }
 
-  /** The exercise at its first place. */
-  Optional<Exercise> exercise(Match match) {
-    return match.places().stream().findFirst().flatMap(this::exercise);
-  }
-
-  Optional<Exercise> exercise(At at) {
-    return plan.session().supersets().stream()
-        .filter(
-            superset ->
-                superset.number() == at.superset() && at.position() < superset.exercises().size())
-        .map(superset -> superset.exercises().get(at.position()))
-        .findFirst();
-  }
-
-  /** The exercises at its places, in order. */
-  String places(Match match) {
-    List<String> names =
-        match.places().stream()
-            .map(this::exercise)
-            .flatMap(Optional::stream)
-            .map(Exercise::name)
-            .distinct()
-            .toList();
-    return String.join(" to ", names);
-  }
-
-  /** The muscle group, equipment or exercise that it is about where no place tells. */
-  String subject(Match match) {
-    String id = match.subject().orElse("");
+  @Override
+  public String of(String id) {
     return Optional.ofNullable(catalogue.muscles().get(id))
         .map(Muscle::name)
         .or(() -> Optional.ofNullable(catalogue.equipment().get(id)).map(Equipment::name))
         .or(() -> Optional.ofNullable(catalogue.exercises().get(id)).map(Exercise::name))
         .orElse(id);
+  }
+
+  @Override
+  public String muscles(Collection<String> ids) {
+    return kinds.muscles(ids);
+  }
+
+  @Override
+  public String item(String id, Problem problem) {
+    int count =
+        problem.equipment().stream()
+            .filter(owned -> owned.id().equals(id))
+            .mapToInt(Owned::count)
+            .findFirst()
+            .orElse(1);
+    return Optional.ofNullable(catalogue.equipment().get(id))
+        .map(equipment -> new Item(equipment, count, Optional.empty()))
+        .map(new ItemWords(problem)::saidAgain)
+        .orElse(id);
+  }
+
+  @Override
+  public String missing(Exercise exercise, Problem problem) {
+    return new RuleWords(problem, catalogue).missing(exercise);
+  }
+
+  @Override
+  public String broken(Exercise exercise, Collection<String> limitations) {
+    return RuleWords.broken(exercise, limitations, catalogue);
+  }
+
+  @Override
+  public String trained(Superset superset) {
+    return kinds.heading(superset).replaceFirst("^(opposites|the same muscle twice): ", "");
+  }
+
+  @Override
+  public String pairing(Superset superset) {
+    return pairings.of(superset);
   }
 }

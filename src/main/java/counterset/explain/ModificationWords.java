@@ -1,6 +1,7 @@
 package counterset.explain;
 
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.Interval;
 import counterset.model.IntervalKind;

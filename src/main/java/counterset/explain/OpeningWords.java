@@ -1,5 +1,6 @@
 package counterset.explain;
 
+import counterset.model.English;
 import counterset.model.EquipmentKind;
 import counterset.model.Fetch;
 import counterset.model.Intervals;

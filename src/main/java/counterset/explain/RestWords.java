@@ -1,5 +1,6 @@
 package counterset.explain;
 
+import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.Interval;
 import counterset.model.Plan;

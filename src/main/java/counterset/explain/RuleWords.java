@@ -1,6 +1,7 @@
 package counterset.explain;
 
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.Item;
 import counterset.model.Limitation;
@@ -38,11 +39,11 @@ final class RuleWords {
 
   /** The limitations that it breaks, each with what breaks it. */
   String broken(Exercise exercise) {
-    return broken(exercise, problem.limitations());
+    return broken(exercise, problem.limitations(), catalogue);
   }
 
   /** Those that it breaks out of some. */
-  String broken(Exercise exercise, Collection<String> limitations) {
+  static String broken(Exercise exercise, Collection<String> limitations, Catalogue catalogue) {
     return English.list(
         limitations.stream()
             .map(catalogue.limitations()::get)

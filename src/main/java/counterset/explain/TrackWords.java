@@ -1,6 +1,7 @@
 package counterset.explain;
 
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Limitation;
 import counterset.model.Plan;
 import counterset.model.Track;

@@ -1,13 +1,13 @@
 package counterset.explain;
 
-import counterset.model.At;
-import counterset.model.Catalogue;
-import counterset.model.Plan;
-import counterset.model.Superset;
-import counterset.planning.constraints.SessionConstraint;
+import counterset.explain.Turnover.Part;
+import counterset.model.English;
+import counterset.score.MatchByMatch;
+import counterset.score.PlanConstraint;
+import counterset.score.Total;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,112 +19,76 @@ final class TurnoverWords {
   /** With more, a total is easier to read. */
   private static final int MOST_CLAUSES = 2;
 
-  private final Plan from;
-  private final Plan to;
-  private final PairingWords pairing;
-  private final PartNames names;
-  private final ComingWords coming;
-  private final GoingWords going;
-
-  TurnoverWords(Plan from, Plan to, Catalogue catalogue) {
-    this.from = from;
-    this.to = to;
-    this.pairing = new PairingWords(catalogue);
-    this.names = new PartNames(catalogue);
-    this.coming = new ComingWords(names);
-    this.going = new GoingWords(names);
-  }
+  private TurnoverWords() {}
 
   /** A clause that begins with a small letter, or with a name. */
-  String clause(Turnover turnover) {
-    return switch (turnover.constraint()) {
-      case EQUIPMENT_CHANGE,
-          CHANGEOVER_SECONDS,
-          FLOOR_TRIP,
-          LIGHT_BEFORE_HEAVY,
-          TOO_LIGHT,
-          ONE_SIDED_SHARE,
-          CLOCK_OVERRUN ->
-          TotalWords.of(turnover);
-      case UNEVEN_VOLUME -> TotalWords.of(turnover) + muscles(turnover);
-      case OPPOSING_PAIR -> pairs(turnover);
-      default -> parts(turnover);
-    };
+  static String clause(Turnover turnover) {
+    return turnover.constraint() instanceof MatchByMatch constraint
+        ? clauses(turnover, constraint)
+        : total(turnover);
   }
 
-  private String parts(Turnover turnover) {
-    Map<String, List<String>> places = new LinkedHashMap<>();
-    for (Turnover.Part part : turnover.parts()) {
-      String clause = part.came() ? coming.clause(part) : going.clause(part);
-      places.computeIfAbsent(clause, key -> new ArrayList<>()).add(PartNames.places(part));
+  private static String clauses(Turnover turnover, MatchByMatch constraint) {
+    List<Part> parts = new ArrayList<>(turnover.parts());
+    if (constraint.isToldInOrder()) {
+      parts.sort(Comparator.comparing(part -> part.told().match().places().get(0)));
     }
-    if (places.size() > MOST_CLAUSES
-        || turnover.parts().stream().anyMatch(TurnoverWords::isByDegree)) {
-      return TotalWords.of(turnover);
+    Map<String, List<Part>> alike =
+        parts.stream()
+            .collect(
+                Collectors.groupingBy(
+                    part -> part.clause(constraint), LinkedHashMap::new, Collectors.toList()));
+    boolean told =
+        constraint.tellsParts() || parts.stream().allMatch(part -> part.told().isWhole());
+    if (alike.size() > MOST_CLAUSES || !told) {
+      return total(turnover);
     }
-    return TotalWords.ofTwo(turnover, names)
+    return exchange(turnover, constraint)
         .orElseGet(
             () ->
-                places.entrySet().stream()
-                    .map(entry -> entry.getKey() + where(turnover, entry.getValue()))
+                alike.entrySet().stream()
+                    .map(
+                        clause ->
+                            clause.getKey() + places(turnover.constraint(), clause.getValue()))
                     .collect(Collectors.joining("; ")));
   }
 
-  /** Whether the exercises alone do not tell what came or went. */
-  private static boolean isByDegree(Turnover.Part part) {
-    return part.match().constraint().equals(SessionConstraint.JOINT_AGAIN.id()) && !part.whole();
+  /** One that came instead of one that went. */
+  private static Optional<String> exchange(Turnover turnover, MatchByMatch constraint) {
+    List<String> came = exercises(turnover, true);
+    List<String> went = exercises(turnover, false);
+    return came.size() == 1 && went.size() == 1
+        ? constraint.became(came.get(0), went.get(0), turnover.points() > 0)
+        : Optional.empty();
   }
 
-  /** Where it is, if the exercises are not named. */
-  private static String where(Turnover turnover, List<String> places) {
-    return switch (turnover.constraint()) {
-      case CHANGEOVER_TOO_LONG, SAME_MUSCLE_IN_A_ROW, JOINT_AGAIN ->
-          " (" + String.join(", ", new LinkedHashSet<>(places)) + ")";
-      default -> "";
-    };
+  private static List<String> exercises(Turnover turnover, boolean came) {
+    return turnover.parts().stream()
+        .filter(part -> part.came() == came)
+        .map(part -> part.told().exercise())
+        .toList();
   }
 
-  /** The muscle groups that the change is about. */
-  private String muscles(Turnover turnover) {
-    List<String> muscles =
+  private static String places(PlanConstraint constraint, List<Part> parts) {
+    return constraint.tellsPlaces()
+        ? parts.stream()
+            .map(part -> constraint.where(part.told().match()))
+            .distinct()
+            .collect(Collectors.joining(", ", " (", ")"))
+        : "";
+  }
+
+  private static String total(Turnover turnover) {
+    boolean better = turnover.points() > 0;
+    PlanConstraint constraint = turnover.constraint();
+    String total = constraint.total(new Total(Math.abs(turnover.amount()), better));
+    List<String> subjects =
         turnover.parts().stream()
-            .filter(part -> part.points() > 0 == turnover.points() > 0)
-            .map(names::subject)
-            .map(English::lower)
+            .filter(part -> part.points() > 0 == better)
+            .map(part -> English.lower(part.told().subject()))
             .toList();
-    return muscles.size() > MOST_CLAUSES + 1 ? "" : " (" + English.list(muscles) + ")";
-  }
-
-  private String pairs(Turnover turnover) {
-    List<Integer> numbers =
-        turnover.places().stream().map(At::superset).distinct().collect(Collectors.toList());
-    if (numbers.size() > MOST_CLAUSES) {
-      return TotalWords.of(turnover);
-    }
-    List<String> clauses = new ArrayList<>();
-    for (int number : numbers) {
-      clauses.add(pair(number, turnover));
-    }
-    return String.join("; ", clauses);
-  }
-
-  private String pair(int number, Turnover turnover) {
-    List<Turnover.Part> own =
-        turnover.parts().stream()
-            .filter(part -> part.match().places().get(0).superset() == number)
-            .toList();
-    String before = superset(from, number).map(pairing::of).orElse("nothing");
-    String after = superset(to, number).map(pairing::of).orElse("nothing");
-    String superset = "superset " + number;
-    if (own.size() > 1 || !own.get(0).whole()) {
-      return superset + " is " + after + " instead of " + before;
-    }
-    return superset + (own.get(0).came() ? " is now " + after : " is no longer " + before);
-  }
-
-  private static Optional<Superset> superset(Plan plan, int number) {
-    return plan.session().supersets().stream()
-        .filter(superset -> superset.number() == number)
-        .findFirst();
+    return constraint.tellsSubjects() && subjects.size() <= MOST_CLAUSES + 1
+        ? total + " (" + English.list(subjects) + ")"
+        : total;
   }
 }

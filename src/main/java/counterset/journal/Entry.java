@@ -41,6 +41,16 @@ public record Entry(
     energy = List.copyOf(energy);
   }
 
+  /** An entry to be made. */
+  public static EntryBuilder builder() {
+    return new EntryBuilder();
+  }
+
+  /** The same entry, to be changed. */
+  public EntryBuilder toBuilder() {
+    return new EntryBuilder(this);
+  }
+
   /** The sets of one exercise whose load is known, in the order done. */
   public List<Lift> loads(String exercise) {
     return loads.stream().filter(lift -> lift.exercise().equals(exercise)).toList();

@@ -31,24 +31,29 @@ final class EntryReader {
     Optional<LocalDate> date = date(at.field("date"));
     faults.throwIfAny();
     Optional<Double> mass = at.field("mass").number();
-    return new Entry(
-        date.orElseThrow(),
-        text(at, "title"),
-        whole(at, "minutes"),
-        number(at, "rpe"),
-        at.field("note").text(),
-        mass.isPresent() ? OptionalDouble.of(mass.get()) : OptionalDouble.empty(),
-        list(at, "exercises").stream()
-            .map(done -> new ExerciseSets(text(done, "exercise"), whole(done, "sets")))
-            .toList(),
-        list(at, "loads").stream().map(EntryReader::lift).toList(),
-        list(at, "muscles").stream()
-            .map(
-                muscle ->
-                    new MuscleSets(
-                        text(muscle, "muscle"), whole(muscle, "direct"), whole(muscle, "indirect")))
-            .toList(),
-        list(at, "energy").stream().map(EntryReader::block).toList());
+    return Entry.builder()
+        .date(date.orElseThrow())
+        .title(text(at, "title"))
+        .minutes(whole(at, "minutes"))
+        .rpe(number(at, "rpe"))
+        .note(at.field("note").text())
+        .mass(mass.isPresent() ? OptionalDouble.of(mass.get()) : OptionalDouble.empty())
+        .exercises(
+            list(at, "exercises").stream()
+                .map(done -> new ExerciseSets(text(done, "exercise"), whole(done, "sets")))
+                .toList())
+        .loads(list(at, "loads").stream().map(EntryReader::lift).toList())
+        .muscles(
+            list(at, "muscles").stream()
+                .map(
+                    muscle ->
+                        new MuscleSets(
+                            text(muscle, "muscle"),
+                            whole(muscle, "direct"),
+                            whole(muscle, "indirect")))
+                .toList())
+        .energy(list(at, "energy").stream().map(EntryReader::block).toList())
+        .build();
   }
 
   private static Optional<LocalDate> date(Cursor at) {

@@ -68,6 +68,16 @@ public record Exercise(
     }
   }
 
+  /** An exercise to be made. */
+  public static ExerciseBuilder builder() {
+    return new ExerciseBuilder();
+  }
+
+  /** The same exercise, to be changed. */
+  public ExerciseBuilder toBuilder() {
+    return new ExerciseBuilder(this);
+  }
+
   /** The id that all variants of this exercise share. */
   public String root() {
     return variantOf.orElse(id);

@@ -33,6 +33,16 @@ public record Limitation(
     rules = List.copyOf(rules);
   }
 
+  /** A limitation to be made. */
+  public static LimitationBuilder builder() {
+    return new LimitationBuilder();
+  }
+
+  /** The same limitation, to be changed. */
+  public LimitationBuilder toBuilder() {
+    return new LimitationBuilder(this);
+  }
+
   /** Whether someone with this limitation may do the exercise. */
   public boolean allows(Exercise exercise) {
     return !avoidPositions.contains(exercise.position())

@@ -44,6 +44,11 @@ public record Plan(
     tracks = List.copyOf(tracks);
   }
 
+  /** Whether it keeps every rule and has any work. */
+  public boolean canBeLed() {
+    return score.feasible() && totals.supersets() > 0;
+  }
+
   /** The same plan on another clock that has the same length. */
   public Plan withTimeline(List<Interval> other) {
     return with(other, solver, bound);

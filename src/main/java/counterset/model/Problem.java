@@ -71,52 +71,29 @@ public record Problem(
     weights = Ordered.map(weights);
   }
 
+  /** A problem to be made. */
+  public static ProblemBuilder builder() {
+    return new ProblemBuilder();
+  }
+
+  /** The same problem, to be changed. */
+  public ProblemBuilder toBuilder() {
+    return new ProblemBuilder(this);
+  }
+
   /** The same problem with another seed. */
   public Problem withSeed(long other) {
-    return with(include, exclude, keep, recent, date, other);
+    return toBuilder().seed(other).build();
   }
 
   /** The same problem on another day, after other sessions. */
   public Problem after(List<Done> others, Optional<LocalDate> day) {
-    return with(include, exclude, keep, others, day, seed);
+    return toBuilder().recent(others).date(day).build();
   }
 
   /** The same problem with other places kept. */
   public Problem keeping(List<Keep> kept) {
-    return wishing(include, exclude, kept);
-  }
-
-  /** The same problem with other wishes about exercises. */
-  public Problem wishing(Set<String> wanted, Set<String> unwanted, List<Keep> kept) {
-    return with(wanted, unwanted, kept, recent, date, seed);
-  }
-
-  private Problem with(
-      Set<String> wanted,
-      Set<String> unwanted,
-      List<Keep> kept,
-      List<Done> earlier,
-      Optional<LocalDate> day,
-      long other) {
-    return new Problem(
-        title,
-        minutes,
-        clock,
-        targets,
-        equipment,
-        limitations,
-        tracks,
-        level,
-        pairing,
-        wanted,
-        unwanted,
-        kept,
-        likes,
-        dislikes,
-        earlier,
-        day,
-        weights,
-        other);
+    return toBuilder().keep(kept).build();
   }
 
   /**

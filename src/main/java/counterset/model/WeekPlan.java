@@ -26,6 +26,11 @@ public record WeekPlan(
     sets = List.copyOf(sets);
   }
 
+  /** Whether it keeps the rules of the week, and each session can be led. */
+  public boolean canBeLed() {
+    return score.feasible() && plans.stream().allMatch(Plan::canBeLed);
+  }
+
   /**
    * One place where a constraint of the week matches.
    *

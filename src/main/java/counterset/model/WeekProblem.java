@@ -30,6 +30,35 @@ public record WeekProblem(
     weights = Ordered.map(weights);
   }
 
+  /** The same week with other sessions. */
+  public WeekProblem withSessions(List<WeekSession> others) {
+    return with(others, earlier, seed);
+  }
+
+  /** The same week with another seed, in all its sessions too. */
+  public WeekProblem withSeed(long other) {
+    return with(
+        sessions.stream()
+            .map(it -> new WeekSession(it.day(), it.problem().withSeed(other)))
+            .toList(),
+        earlier,
+        other);
+  }
+
+  /** The same week with another seed, but not for its sessions. */
+  public WeekProblem withOwnSeed(long other) {
+    return with(sessions, earlier, other);
+  }
+
+  /** The same week after other sessions. */
+  public WeekProblem after(List<EarlierSession> others) {
+    return with(sessions, others, seed);
+  }
+
+  private WeekProblem with(List<WeekSession> days, List<EarlierSession> done, long other) {
+    return new WeekProblem(title, days, done, setRanges, recoveryIsRule, weights, other);
+  }
+
   /**
    * A session that was done before.
    *

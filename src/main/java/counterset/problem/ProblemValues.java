@@ -28,25 +28,26 @@ final class ProblemValues {
   private ProblemValues() {}
 
   static Problem read(Cursor at, List<Target> targets) {
-    return new Problem(
-        at.field("title").text().orElse(DEFAULT_TITLE),
-        at.field("minutes").integer().orElse(Problem.DEFAULT_MINUTES),
-        clock(at.field("clock")),
-        targets,
-        at.field("equipment").elements().stream().map(ProblemValues::owned).toList(),
-        set(at.field("limitations")),
-        at.field("tracks").elements().stream().map(ProblemValues::track).toList(),
-        at.field("level").integer().orElse(Problem.DEFAULT_LEVEL),
-        at.field("pairing").constant(Pairing.class).orElse(DEFAULT_PAIRING),
-        set(at.field("include")),
-        set(at.field("exclude")),
-        at.field("keep").elements().stream().map(ProblemValues::keep).toList(),
-        set(at.field("likes")),
-        set(at.field("dislikes")),
-        at.field("recent").elements().stream().map(ProblemValues::done).toList(),
-        at.field("date").text().map(LocalDate::parse),
-        weights(at.field("weights")),
-        at.field("seed").whole().orElse(DEFAULT_SEED));
+    return Problem.builder()
+        .title(at.field("title").text().orElse(DEFAULT_TITLE))
+        .minutes(at.field("minutes").integer().orElse(Problem.DEFAULT_MINUTES))
+        .clock(clock(at.field("clock")))
+        .targets(targets)
+        .equipment(at.field("equipment").elements().stream().map(ProblemValues::owned).toList())
+        .limitations(set(at.field("limitations")))
+        .tracks(at.field("tracks").elements().stream().map(ProblemValues::track).toList())
+        .level(at.field("level").integer().orElse(Problem.DEFAULT_LEVEL))
+        .pairing(at.field("pairing").constant(Pairing.class).orElse(DEFAULT_PAIRING))
+        .include(set(at.field("include")))
+        .exclude(set(at.field("exclude")))
+        .keep(at.field("keep").elements().stream().map(ProblemValues::keep).toList())
+        .likes(set(at.field("likes")))
+        .dislikes(set(at.field("dislikes")))
+        .recent(at.field("recent").elements().stream().map(ProblemValues::done).toList())
+        .date(at.field("date").text().map(LocalDate::parse))
+        .weights(weights(at.field("weights")))
+        .seed(at.field("seed").whole().orElse(DEFAULT_SEED))
+        .build();
   }
 
   private static Intervals clock(Cursor at) {

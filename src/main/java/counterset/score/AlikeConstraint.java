@@ -1,14 +1,14 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
+import counterset.model.English;
+import counterset.model.Match;
 import java.util.List;
 
 /** Counts every two exercises of a session that are alike in something. */
-public abstract class AlikeConstraint extends CountConstraint {
+public abstract class AlikeConstraint extends CountConstraint implements MatchByMatch {
 
-  AlikeConstraint(String id, Level level, int weight, String sentence, String unit) {
-    super(id, level, weight, sentence, unit);
+  AlikeConstraint(String id, Weight weight, String sentence, String unit, String topic) {
+    super(id, weight, sentence, unit, topic);
   }
 
   /** What exercises that are alike have in common: a number from 0. */
@@ -36,5 +36,10 @@ public abstract class AlikeConstraint extends CountConstraint {
         matches.match(1, counted.get(earlier).first(), counted.get(later).first());
       }
     }
+  }
+
+  @Override
+  public final String counted(int amount, List<Match> matches) {
+    return English.count(amount, "pair");
   }
 }

@@ -1,7 +1,10 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
+import static counterset.score.Weight.rule;
+
+import counterset.model.English;
+import counterset.model.Match;
+import java.util.List;
 
 /** The session ends within its minutes; a unit is a second over the cap. */
 public final class ClockOverrun extends SessionConstraint {
@@ -9,10 +12,10 @@ public final class ClockOverrun extends SessionConstraint {
   ClockOverrun() {
     super(
         "clockOverrun",
-        Level.HARD,
-        1,
+        rule("Maybe drop a superset, shorten the intervals, or raise the minutes."),
         "The session ends within its minutes.",
-        "per second over the cap");
+        "per second over the cap",
+        "Over the cap");
   }
 
   @Override
@@ -25,5 +28,21 @@ public final class ClockOverrun extends SessionConstraint {
     if (facts.overrunSeconds() > 0) {
       matches.match(facts.overrunSeconds(), Sink.NOWHERE, null);
     }
+  }
+
+  @Override
+  public String counted(int amount, List<Match> matches) {
+    return amount + " s";
+  }
+
+  @Override
+  public String said(Told told) {
+    String minutes = English.count(told.own().problem().minutes(), "minute");
+    return "All places filled, the session takes " + told.amount() + " s more than " + minutes;
+  }
+
+  @Override
+  public String total(Total total) {
+    return "the session is " + total.amount() + " s " + total.less() + " over the cap";
   }
 }

@@ -19,6 +19,7 @@ public abstract class Constraint implements Identified {
   private final int defaultWeight;
   private final String sentence;
   private final String unit;
+  private final String topic;
 
   /**
    * A constraint.
@@ -26,13 +27,15 @@ public abstract class Constraint implements Identified {
    * @param weight the points of one unit unless a problem says otherwise, at least 1
    * @param sentence what it wants, as a coach would say it
    * @param unit what its weight is counted by
+   * @param topic what it is about, in a few words without a figure: {@code Equipment changes}
    */
-  Constraint(String id, Level level, int weight, String sentence, String unit) {
+  Constraint(String id, Level level, int weight, String sentence, String unit, String topic) {
     this.id = id;
     this.level = level;
     this.defaultWeight = weight;
     this.sentence = sentence;
     this.unit = unit;
+    this.topic = topic;
   }
 
   @Override
@@ -59,6 +62,14 @@ public abstract class Constraint implements Identified {
   public final String unit() {
     return unit;
   }
+
+  /** What it is about, in a few words without a figure: {@code Equipment changes}. */
+  public final String topic() {
+    return topic;
+  }
+
+  /** What it judges: {@code session} or {@code week}. */
+  public abstract String scope();
 
   /** Whether a match earns points instead of costing them. */
   public boolean isReward() {

@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /**
@@ -9,10 +7,10 @@ import java.util.List;
  * each exercise, muscle group or item, say. What one tag costs depends on its own count alone, so
  * that a search need not look at the others.
  */
-public abstract class CountConstraint extends Constraint {
+public abstract class CountConstraint extends PlanConstraint {
 
-  CountConstraint(String id, Level level, int weight, String sentence, String unit) {
-    super(id, level, weight, sentence, unit);
+  CountConstraint(String id, Weight weight, String sentence, String unit, String topic) {
+    super(id, weight, sentence, unit, topic);
   }
 
   /** What is counted. */
@@ -68,6 +66,11 @@ public abstract class CountConstraint extends Constraint {
   /** Whether it holds for a tag in what the followers of a track do as well. */
   public boolean isForTrack(SessionFacts facts, int track, int tag) {
     return false;
+  }
+
+  @Override
+  public final boolean isBetweenPlaces() {
+    return source() == Source.STEPS;
   }
 
   /**

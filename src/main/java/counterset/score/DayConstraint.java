@@ -1,10 +1,8 @@
 package counterset.score;
 
+import counterset.model.WeekPlan;
+import counterset.model.WeekPlan.WeekMatch;
 import counterset.model.WeekProblem;
-import counterset.planning.Candidate;
-import counterset.planning.EarlierDay;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
 
 /**
  * Sees the sessions of a week together: how often something, its subject, comes in each of them. It
@@ -14,8 +12,8 @@ import counterset.planning.WeekFacts;
  */
 public abstract class DayConstraint extends Constraint {
 
-  DayConstraint(String id, Level level, int weight, String sentence, String unit) {
-    super(id, level, weight, sentence, unit);
+  DayConstraint(String id, Level level, int weight, String sentence, String unit, String topic) {
+    super(id, level, weight, sentence, unit, topic);
   }
 
   /** Whether a problem makes it a rule. */
@@ -62,6 +60,23 @@ public abstract class DayConstraint extends Constraint {
    */
   int measurePair(Subject subject, int apart, int one, int other) {
     return 0;
+  }
+
+  @Override
+  public final String scope() {
+    return "week";
+  }
+
+  /** What it has counted, after its topic: {@code 2 targets}. */
+  public abstract String counted(int matches);
+
+  /**
+   * What a match means, after its subject.
+   *
+   * @param days the sessions that it is about; empty text if none
+   */
+  public String said(WeekMatch match, WeekPlan week, String days) {
+    return days;
   }
 
   /** What a subject is. */

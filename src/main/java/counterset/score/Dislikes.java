@@ -1,16 +1,26 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
+import static counterset.score.Weight.points;
 
 /** What the client dislikes is not welcome; a unit is an exercise. */
 public final class Dislikes extends PlaceConstraint {
 
   Dislikes() {
-    super("dislikes", Level.SOFT, 10, "What the client dislikes is not.", "per exercise");
+    super("dislikes", points(10), "What the client dislikes is not.", "per exercise", "Disliked");
   }
 
   @Override
   public int measure(Candidate exercise) {
     return exercise.disliked() ? 1 : 0;
+  }
+
+  @Override
+  String does(Told told) {
+    return "is disliked";
+  }
+
+  @Override
+  public String total(Total total) {
+    return total.less() + " of what the client dislikes";
   }
 }

@@ -1,16 +1,31 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
+import static counterset.score.Weight.rule;
 
 /** Nothing that the coach excluded is used; a unit is an exercise. */
 public final class Excluded extends PlaceConstraint {
 
   Excluded() {
-    super("excluded", Level.HARD, 1, "Nothing that the coach excluded is used.", "per exercise");
+    super(
+        "excluded",
+        rule("Maybe swap it, or exclude it no longer."),
+        "Nothing that the coach excluded is used.",
+        "per exercise",
+        "Excluded and still used");
   }
 
   @Override
   public int measure(Candidate exercise) {
     return exercise.excluded() ? 1 : 0;
+  }
+
+  @Override
+  String does(Told told) {
+    return "is excluded";
+  }
+
+  @Override
+  public String total(Total total) {
+    return total.fewer() + " excluded exercises are used";
   }
 }

@@ -1,8 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.Change;
-import counterset.planning.SessionFacts;
 import java.util.List;
 
 /** What the exercises of a session cost together, each counted once a superset. */
@@ -10,7 +7,7 @@ final class ExerciseCounts {
 
   private final Tables tables;
   private final int perSuperset;
-  private final List<ShareTally> shares;
+  private final List<ShareCounts> shares;
   private final List<OrderSum> orders;
 
   // By place: the exercise that counts there, null for none; of the session under way.
@@ -22,25 +19,26 @@ final class ExerciseCounts {
   ExerciseCounts(SessionFacts facts) {
     tables = Tables.of(facts);
     perSuperset = facts.perSuperset();
-    shares = ShareTally.of(facts);
+    shares = ShareCounts.of(facts);
     orders = OrderSum.of(facts);
     counted = new Candidate[facts.supersets() * perSuperset];
     before = new Candidate[counted.length];
   }
 
-  void compute(Candidate[] places, Tally tally, Sums sums) {
-    shares.forEach(ShareTally::clear);
+  void compute(Candidate[] places, TagCounts tags, Sums sums) {
+    shares.forEach(ShareCounts::clear);
     for (int place = 0; place < counted.length; place++) {
       counted[place] = at(places, place);
       if (counted[place] != null) {
-        count(counted[place], 1, tally, sums);
+        count(counted[place], 1, tags, sums);
       }
       if (places[place] != null) {
-        tally.count(tables.positionTags[places[place].index()], 1, sums);
+        tags.count(tables.positionTags[places[place].index()], 1, sums);
       }
     }
     ofShares.clear();
     shares.forEach(share -> share.addTo(ofShares));
+    shares.forEach(ShareCounts::settle);
     sums.add(ofShares, 1);
     for (OrderSum order : orders) {
       order.clear();
@@ -52,10 +50,12 @@ final class ExerciseCounts {
     return Group.counts(places, place - place % perSuperset, place) ? places[place] : null;
   }
 
-  private void count(Candidate exercise, int sign, Tally tally, Sums sums) {
-    tally.count(tables.exerciseTags[exercise.index()], sign, sums);
+  private void count(Candidate exercise, int sign, TagCounts tags, Sums sums) {
+    tags.count(tables.exerciseTags[exercise.index()], sign, sums);
     sums.add(tables.ofExercise[exercise.index()], sign);
-    shares(exercise, sign);
+    for (int i = 0; i < shares.size(); i++) {
+      shares.get(i).count(exercise, sign);
+    }
   }
 
   /**
@@ -64,7 +64,7 @@ final class ExerciseCounts {
    *
    * @param stays whether what comes next starts from there
    */
-  void change(Candidate[] places, Change change, boolean stays, Tally tally, Sums sums) {
+  void change(Candidate[] places, Change change, boolean stays, TagCounts tags, Sums sums) {
     boolean others = !change.isReorder();
     boolean reordered = false;
     int done = -1;
@@ -80,13 +80,13 @@ final class ExerciseCounts {
           counted[place] = next;
           reordered |= next != old && differs(old, next);
           if (others && next != old) {
-            exchange(old, next, tally, sums);
+            exchange(old, next, tags, sums);
           }
         }
       }
     }
     if (others) {
-      positions(places, change, tally, sums);
+      positions(places, change, tags, sums);
       sums.add(ofShares, -1);
       now.clear();
       for (int i = 0; i < shares.size(); i++) {
@@ -100,8 +100,15 @@ final class ExerciseCounts {
     for (int i = 0; reordered && i < orders.size(); i++) {
       orders.get(i).change(counted, stays, sums);
     }
+    for (int i = 0; others && i < shares.size(); i++) {
+      if (stays) {
+        shares.get(i).settle();
+      } else {
+        shares.get(i).back();
+      }
+    }
     if (!stays) {
-      restore(change, others);
+      restore(change);
     }
   }
 
@@ -113,29 +120,29 @@ final class ExerciseCounts {
     return differs;
   }
 
-  private void exchange(Candidate old, Candidate now, Tally tally, Sums sums) {
+  private void exchange(Candidate old, Candidate now, TagCounts tags, Sums sums) {
     if (old != null) {
-      count(old, -1, tally, sums);
+      count(old, -1, tags, sums);
     }
     if (now != null) {
-      count(now, 1, tally, sums);
+      count(now, 1, tags, sums);
     }
   }
 
-  private void positions(Candidate[] places, Change change, Tally tally, Sums sums) {
+  private void positions(Candidate[] places, Change change, TagCounts tags, Sums sums) {
     for (int i = 0; i < change.size(); i++) {
       Candidate old = change.candidate(i);
       Candidate now = places[change.place(i)];
       if (old != null) {
-        tally.count(tables.positionTags[old.index()], -1, sums);
+        tags.count(tables.positionTags[old.index()], -1, sums);
       }
       if (now != null) {
-        tally.count(tables.positionTags[now.index()], 1, sums);
+        tags.count(tables.positionTags[now.index()], 1, sums);
       }
     }
   }
 
-  private void restore(Change change, boolean others) {
+  private void restore(Change change) {
     int done = -1;
     for (int i = 0; i < change.size(); i++) {
       int superset = change.place(i) / perSuperset;
@@ -143,19 +150,9 @@ final class ExerciseCounts {
         done = superset;
         int first = superset * perSuperset;
         for (int place = first; place < first + perSuperset; place++) {
-          if (others && counted[place] != before[place]) {
-            shares(counted[place], -1);
-            shares(before[place], 1);
-          }
           counted[place] = before[place];
         }
       }
-    }
-  }
-
-  private void shares(Candidate exercise, int sign) {
-    for (int i = 0; exercise != null && i < shares.size(); i++) {
-      shares.get(i).count(exercise, sign);
     }
   }
 }

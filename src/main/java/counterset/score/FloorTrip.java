@@ -1,6 +1,9 @@
 package counterset.score;
 
-import counterset.planning.SessionFacts;
+import static counterset.score.Weight.points;
+
+import counterset.model.English;
+import counterset.model.Match;
 import java.util.List;
 
 /** One goes down to the floor, or gets up from it, once; a unit is a time after the first. */
@@ -9,10 +12,10 @@ public final class FloorTrip extends CountConstraint {
   FloorTrip() {
     super(
         "floorTrip",
-        Level.SOFT,
-        8,
+        points(8),
         "One goes down to the floor, or gets up from it, once.",
-        "per time after the first");
+        "per time after the first",
+        "Down to the floor or up again after the first time");
   }
 
   private static final int FREE = 1;
@@ -35,5 +38,21 @@ public final class FloorTrip extends CountConstraint {
   @Override
   void list(List<Counted> trips, int units, PairMatches matches) {
     trips.stream().skip(FREE).forEach(trip -> matches.match(1, trip.first(), trip.second()));
+  }
+
+  @Override
+  public String counted(int amount, List<Match> matches) {
+    return English.count(matches.size(), "time");
+  }
+
+  @Override
+  public String said(Told told) {
+    return "once more down to the floor, or up from it";
+  }
+
+  @Override
+  public String total(Total total) {
+    String trips = total.amount() == 1 ? " trip" : " trips";
+    return English.number(total.amount()) + trips + " to or from the floor " + total.less();
   }
 }

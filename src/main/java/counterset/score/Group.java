@@ -2,8 +2,6 @@ package counterset.score;
 
 import counterset.model.Pairing;
 import counterset.model.SupersetKind;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,8 +15,13 @@ public final class Group {
   private SupersetKind kind;
 
   Group(SessionFacts facts) {
+    this(facts, facts.perSuperset());
+  }
+
+  /** Supersets of so many exercises. */
+  Group(SessionFacts facts, int size) {
     this.facts = facts;
-    this.size = facts.perSuperset();
+    this.size = size;
   }
 
   /** Looks at the superset that begins at a place. */

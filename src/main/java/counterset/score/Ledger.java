@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,13 +13,9 @@ public final class Ledger {
 
   private Ledger() {}
 
-  /**
-   * All matches of a session, in the order of the constraints.
-   *
-   * @param places the exercises by place, null where there is none
-   * @param standIns by track and place, null where there is none
-   */
-  public static List<Entry> of(SessionFacts facts, Candidate[] places, Candidate[] standIns) {
+  /** All matches of a session, in the order of the constraints. */
+  public static List<Entry> of(Lineup lineup) {
+    SessionFacts facts = lineup.facts();
     List<Entry> entries = new ArrayList<>();
     Sink sink =
         (rule, amount, first, second, subject, track) ->
@@ -34,8 +28,8 @@ public final class Ledger {
                     second,
                     Optional.ofNullable(subject),
                     track));
-    SessionWalk.walk(facts, places, sink);
-    new TrackWalk(facts).walk(places, standIns, sink);
+    SessionWalk.walk(facts, lineup.places(), sink);
+    new TrackWalk(facts).walk(lineup.places(), lineup.standIns(), sink);
     entries.sort(BY_CONSTRAINT);
     return List.copyOf(entries);
   }

@@ -1,12 +1,12 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
+import static counterset.score.Weight.points;
 
 /** What the client likes is welcome; a unit is an exercise. */
 public final class Likes extends PlaceConstraint {
 
   Likes() {
-    super("likes", Level.SOFT, 10, "What the client likes is welcome.", "per exercise");
+    super("likes", points(10), "What the client likes is welcome.", "per exercise", "Liked");
   }
 
   @Override
@@ -17,5 +17,15 @@ public final class Likes extends PlaceConstraint {
   @Override
   public boolean isReward() {
     return true;
+  }
+
+  @Override
+  String does(Told told) {
+    return "is liked";
+  }
+
+  @Override
+  public String total(Total total) {
+    return (total.better() ? "more" : "less") + " of what the client likes";
   }
 }

@@ -1,7 +1,11 @@
 package counterset.score;
 
+import static counterset.score.Weight.points;
+
+import counterset.model.English;
+import counterset.model.Match;
 import counterset.model.SupersetKind;
-import counterset.planning.SessionFacts;
+import java.util.List;
 
 /**
  * A quarter to a half of the supersets are one-sided, rounded in favour of the session; a unit is a
@@ -12,10 +16,10 @@ public final class OneSidedShare extends CountConstraint {
   OneSidedShare() {
     super(
         "oneSidedShare",
-        Level.SOFT,
-        6,
+        points(6),
         "A quarter to a half of the supersets are one-sided.",
-        "per superset outside that");
+        "per superset outside that",
+        "One-sided share outside a quarter to a half");
   }
 
   @Override
@@ -36,5 +40,22 @@ public final class OneSidedShare extends CountConstraint {
     int least = facts.supersets() / 4;
     int most = (facts.supersets() + 1) / 2;
     return Math.max(0, Math.max(least - oneSided, oneSided - most));
+  }
+
+  @Override
+  public String counted(int amount, List<Match> matches) {
+    return "by " + English.count(amount, "superset");
+  }
+
+  @Override
+  public String said(Told told) {
+    return "one-sided supersets are not a quarter to a half of the session, by "
+        + English.count(told.amount(), "superset");
+  }
+
+  @Override
+  public String total(Total total) {
+    String away = total.better() ? "nearer to" : "further from";
+    return "one-sided supersets are " + away + " a quarter to a half of the session";
   }
 }

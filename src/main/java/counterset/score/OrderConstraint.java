@@ -1,15 +1,13 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /**
  * Sees every two exercises of a session in their order. What two cost depends on a class of each
  * alone, so that a search needs to count classes only.
  */
-public abstract class OrderConstraint extends Constraint {
+public abstract class OrderConstraint extends PlanConstraint {
 
-  OrderConstraint(String id, Level level, int weight, String sentence, String unit) {
-    super(id, level, weight, sentence, unit);
+  OrderConstraint(String id, Weight weight, String sentence, String unit, String topic) {
+    super(id, weight, sentence, unit, topic);
   }
 
   /** How many classes there are. */

@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

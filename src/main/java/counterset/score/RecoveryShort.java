@@ -1,10 +1,7 @@
 package counterset.score;
 
+import counterset.model.English;
 import counterset.model.WeekProblem;
-import counterset.planning.Candidate;
-import counterset.planning.EarlierDay;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
 
 /**
  * A muscle group with 3 direct sets or more rests 48 hours before the next such session; a unit is
@@ -29,7 +26,8 @@ public final class RecoveryShort extends DayConstraint {
         Level.SOFT,
         25,
         "A muscle group with 3 direct sets or more rests 48 hours before the next such session.",
-        "per muscle group and pair of sessions");
+        "per muscle group and pair of sessions",
+        "Less than 48 h of recovery");
   }
 
   @Override
@@ -55,5 +53,10 @@ public final class RecoveryShort extends DayConstraint {
   @Override
   int measurePair(Subject muscle, int apart, int one, int other) {
     return one >= SETS && other >= SETS && apart * HOURS_A_DAY < HOURS ? 1 : 0;
+  }
+
+  @Override
+  public String counted(int matches) {
+    return English.count(matches, "time");
   }
 }

@@ -1,6 +1,5 @@
 package counterset.score;
 
-import counterset.planning.SessionFacts;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;

@@ -1,15 +1,24 @@
 package counterset.score;
 
+import static counterset.score.Weight.points;
+
+import counterset.model.English;
+import counterset.model.Exercise;
+import counterset.model.Match;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
 /** Neighbours train different muscle groups first; a unit is a point. */
-public final class SameMuscleInARow extends StepConstraint {
+public final class SameMuscleInARow extends StepConstraint implements MatchByMatch {
 
   SameMuscleInARow() {
     super(
         "sameMuscleInARow",
-        Level.SOFT,
-        1,
+        points(1),
         "Neighbours train different muscles first.",
-        "15 inside a superset, 6 across a rest");
+        "15 inside a superset, 6 across a rest",
+        "The same main muscle twice running");
   }
 
   private static final int INSIDE = 15;
@@ -22,5 +31,28 @@ public final class SameMuscleInARow extends StepConstraint {
       return 0;
     }
     return step.isInside() ? INSIDE : ACROSS;
+  }
+
+  @Override
+  public String counted(int amount, List<Match> matches) {
+    return English.count(matches.size(), "time");
+  }
+
+  @Override
+  public String said(Told told) {
+    List<Exercise> both = told.work();
+    Set<String> muscles = new LinkedHashSet<>(both.get(0).primary());
+    muscles.retainAll(both.get(both.size() - 1).primary());
+    return told.names().muscles(muscles) + " twice running";
+  }
+
+  @Override
+  public String went(Told told) {
+    return "no longer " + said(told);
+  }
+
+  @Override
+  public String total(Total total) {
+    return "the same muscle works twice running " + total.less() + " often";
   }
 }

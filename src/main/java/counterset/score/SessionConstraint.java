@@ -1,13 +1,10 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-
 /** Sees a session as a whole, and is quick about it: a search asks for it at every change. */
-public abstract class SessionConstraint extends Constraint {
+public abstract class SessionConstraint extends PlanConstraint {
 
-  SessionConstraint(String id, Level level, int weight, String sentence, String unit) {
-    super(id, level, weight, sentence, unit);
+  SessionConstraint(String id, Weight weight, String sentence, String unit, String topic) {
+    super(id, weight, sentence, unit, topic);
   }
 
   /** Whether there is anything to measure in a problem, whatever its session. */

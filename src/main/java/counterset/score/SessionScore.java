@@ -1,9 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.Change;
-import counterset.planning.SessionFacts;
-
 /**
  * The score of a session, for a search: what the matches of a {@link Ledger} add up to, tracks
  * apart.
@@ -14,7 +10,7 @@ import counterset.planning.SessionFacts;
 public final class SessionScore {
 
   private final SessionFacts facts;
-  private final Tally tally;
+  private final TagCounts tags;
   private final SupersetCells supersets;
   private final StepCells steps;
   private final ExerciseCounts exercises;
@@ -28,7 +24,7 @@ public final class SessionScore {
 
   public SessionScore(SessionFacts facts) {
     this.facts = facts;
-    tally = new Tally(facts);
+    tags = new TagCounts(facts);
     supersets = new SupersetCells(facts);
     steps = new StepCells(facts);
     exercises = new ExerciseCounts(facts);
@@ -55,7 +51,7 @@ public final class SessionScore {
       sums.set(base);
       change(step, true);
       base.set(sums);
-      tally.settle();
+      tags.settle();
     } else {
       System.arraycopy(places, 0, session, 0, session.length);
       afresh();
@@ -66,11 +62,11 @@ public final class SessionScore {
   private void afresh() {
     computed = true;
     base.clear();
-    tally.clear(base);
-    supersets.compute(session, tally, base);
-    steps.compute(session, tally, base);
-    exercises.compute(session, tally, base);
-    tally.settle();
+    tags.clear(base);
+    supersets.compute(session, tags, base);
+    steps.compute(session, tags, base);
+    exercises.compute(session, tags, base);
+    tags.settle();
     sums.set(base);
   }
 
@@ -80,14 +76,14 @@ public final class SessionScore {
     change(change, false);
     whole();
     change.exchange(session);
-    tally.back();
+    tags.back();
   }
 
   private void change(Change change, boolean stays) {
     change.exchange(session);
-    supersets.change(session, change, stays, tally, sums);
-    steps.change(session, change, stays, tally, sums);
-    exercises.change(session, change, stays, tally, sums);
+    supersets.change(session, change, stays, tags, sums);
+    steps.change(session, change, stays, tags, sums);
+    exercises.change(session, change, stays, tags, sums);
   }
 
   private void whole() {

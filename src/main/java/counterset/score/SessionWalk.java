@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import counterset.score.CountConstraint.Counted;
 import java.util.ArrayList;
 import java.util.Comparator;

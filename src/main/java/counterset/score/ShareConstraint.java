@@ -1,13 +1,10 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-
 /** Sees how all that is counted is shared out among tags. */
-public abstract class ShareConstraint extends Constraint {
+public abstract class ShareConstraint extends PlanConstraint {
 
-  ShareConstraint(String id, Level level, int weight, String sentence, String unit) {
-    super(id, level, weight, sentence, unit);
+  ShareConstraint(String id, Weight weight, String sentence, String unit, String topic) {
+    super(id, weight, sentence, unit, topic);
   }
 
   /** How many tags there are. */
@@ -29,4 +26,9 @@ public abstract class ShareConstraint extends Constraint {
 
   /** The id of what a tag is about. */
   public abstract String subject(SessionFacts facts, int tag);
+
+  @Override
+  public final boolean tellsSubjects() {
+    return true;
+  }
 }

@@ -1,8 +1,6 @@
 package counterset.score;
 
 import counterset.model.Pairing;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import counterset.timeline.Handling;
 import counterset.timeline.Kit;
 

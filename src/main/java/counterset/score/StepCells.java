@@ -1,9 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.Change;
-import counterset.planning.SessionFacts;
-
 /**
  * What each step of a session costs. It remembers the state of the room before each step. After a
  * change it walks on only until it is back in the state that it remembers, usually a step or two
@@ -45,7 +41,7 @@ final class StepCells {
     }
   }
 
-  void compute(Candidate[] places, Tally tally, Sums sums) {
+  void compute(Candidate[] places, TagCounts tags, Sums sums) {
     walk.start();
     for (int index = 0; index < cells.length; index++) {
       remember(index);
@@ -53,7 +49,7 @@ final class StepCells {
       sums.add(cells[index], 1);
       for (int i = 0; i < tables.stepTags.length; i++) {
         counts[index][i] = steps ? tables.stepCounts.get(i).ofStep(walk.step) : 0;
-        tally.count(tables.stepTags[i], counts[index][i], sums);
+        tags.count(tables.stepTags[i], counts[index][i], sums);
       }
     }
   }
@@ -63,7 +59,7 @@ final class StepCells {
    *
    * @param stays whether what comes next starts from there
    */
-  void change(Candidate[] places, Change change, boolean stays, Tally tally, Sums sums) {
+  void change(Candidate[] places, Change change, boolean stays, TagCounts tags, Sums sums) {
     list(change);
     int next = 0;
     while (next < changes) {
@@ -88,7 +84,7 @@ final class StepCells {
         }
         for (int i = 0; i < tables.stepTags.length; i++) {
           int now = steps ? tables.stepCounts.get(i).ofStep(walk.step) : 0;
-          tally.count(tables.stepTags[i], now - counts[index][i], sums);
+          tags.count(tables.stepTags[i], now - counts[index][i], sums);
           counts[index][i] = stays ? now : counts[index][i];
         }
         index++;

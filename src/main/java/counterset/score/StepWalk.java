@@ -1,7 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import counterset.timeline.Kit;
 
 /**

@@ -1,9 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.Change;
-import counterset.planning.SessionFacts;
-
 /** What each superset of a session costs by itself, and each exercise in it. */
 final class SupersetCells {
 
@@ -30,13 +26,13 @@ final class SupersetCells {
     }
   }
 
-  void compute(Candidate[] places, Tally tally, Sums sums) {
+  void compute(Candidate[] places, TagCounts tags, Sums sums) {
     for (int superset = 0; superset < cells.length; superset++) {
       weigh(places, superset, cells[superset]);
       sums.add(cells[superset], 1);
       for (int i = 0; i < tables.supersetTags.length; i++) {
         counts[superset][i] = tables.supersetCounts.get(i).ofSuperset(group);
-        tally.count(tables.supersetTags[i], counts[superset][i], sums);
+        tags.count(tables.supersetTags[i], counts[superset][i], sums);
       }
     }
   }
@@ -46,7 +42,7 @@ final class SupersetCells {
    *
    * @param stays whether what comes next starts from there
    */
-  void change(Candidate[] places, Change change, boolean stays, Tally tally, Sums sums) {
+  void change(Candidate[] places, Change change, boolean stays, TagCounts tags, Sums sums) {
     int done = -1;
     for (int i = 0; i < change.size(); i++) {
       int superset = change.place(i) / perSuperset;
@@ -60,7 +56,7 @@ final class SupersetCells {
         }
         for (int tag = 0; tag < tables.supersetTags.length; tag++) {
           int now = tables.supersetCounts.get(tag).ofSuperset(group);
-          tally.count(tables.supersetTags[tag], now - counts[superset][tag], sums);
+          tags.count(tables.supersetTags[tag], now - counts[superset][tag], sums);
           counts[superset][tag] = stays ? now : counts[superset][tag];
         }
       }

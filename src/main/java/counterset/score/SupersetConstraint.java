@@ -1,10 +1,10 @@
 package counterset.score;
 
 /** Sees the exercises of one superset. */
-public abstract class SupersetConstraint extends Constraint {
+public abstract class SupersetConstraint extends PlanConstraint {
 
-  SupersetConstraint(String id, Level level, int weight, String sentence, String unit) {
-    super(id, level, weight, sentence, unit);
+  SupersetConstraint(String id, Weight weight, String sentence, String unit, String topic) {
+    super(id, weight, sentence, unit, topic);
   }
 
   /** Tells of all its matches in a superset. */

@@ -1,9 +1,8 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
 import counterset.score.CountConstraint.Source;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -31,11 +30,13 @@ final class Tables {
   final int[] supersetTags;
   final int[] stepTags;
 
-  /** By tag: its level, the count that its row of points begins with, and points by count. */
+  /** By tag: its level, and where in {@link #points} its row has what a count of 0 costs. */
   final Level[] level;
 
-  final int[] least;
-  final int[][] points;
+  final int[] none;
+
+  /** Points by count, one row a tag. */
+  final int[] points;
 
   /** The tables of a problem, the same for all who ask. */
   static Tables of(SessionFacts facts) {
@@ -82,8 +83,13 @@ final class Tables {
     supersetTags = array(bySuperset);
     stepTags = array(byStep);
     level = rows.stream().map(Row::level).toArray(Level[]::new);
-    least = rows.stream().mapToInt(Row::least).toArray();
-    points = rows.stream().map(Row::points).toArray(int[][]::new);
+    none = new int[rows.size()];
+    points = rows.stream().map(Row::points).flatMapToInt(Arrays::stream).toArray();
+    int start = 0;
+    for (int tag = 0; tag < none.length; tag++) {
+      none[tag] = start - rows.get(tag).least();
+      start += rows.get(tag).points().length;
+    }
   }
 
   private static void exercises(

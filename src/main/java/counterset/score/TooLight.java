@@ -1,7 +1,10 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
+import static counterset.score.Weight.points;
+
+import counterset.model.English;
+import counterset.model.Match;
+import java.util.List;
 
 /**
  * The work averages at least moderate intensity; a unit is a step of intensity short of 2 a
@@ -12,10 +15,10 @@ public final class TooLight extends CountConstraint {
   TooLight() {
     super(
         "tooLight",
-        Level.SOFT,
-        3,
+        points(3),
         "The work averages at least moderate intensity.",
-        "per step of intensity short of 2 a position");
+        "per step of intensity short of 2 a position",
+        "Lighter than moderate on the whole");
   }
 
   private static final int MODERATE = 2;
@@ -33,5 +36,21 @@ public final class TooLight extends CountConstraint {
   @Override
   public int measure(SessionFacts facts, int tag, int lightness) {
     return Math.max(0, lightness);
+  }
+
+  @Override
+  public String counted(int amount, List<Match> matches) {
+    return English.count(amount, "step");
+  }
+
+  @Override
+  public String said(Told told) {
+    return "the work is lighter than moderate on the whole, by "
+        + English.count(told.amount(), "step");
+  }
+
+  @Override
+  public String total(Total total) {
+    return "the work is " + (total.better() ? "heavier" : "lighter") + " on the whole";
   }
 }

@@ -1,12 +1,10 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-
 /** Sees what the followers of a track do in place of an exercise that does not suit them. */
-public abstract class TrackConstraint extends Constraint {
+public abstract class TrackConstraint extends PlanConstraint {
 
-  TrackConstraint(String id, Level level, int weight, String sentence, String unit) {
-    super(id, level, weight, sentence, unit);
+  TrackConstraint(String id, Weight weight, String sentence, String unit, String topic) {
+    super(id, weight, sentence, unit, topic);
   }
 
   /**

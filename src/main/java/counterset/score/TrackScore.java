@@ -1,8 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-
 /**
  * What the tracks of a session add to its {@link SessionScore}. It keeps scratch arrays, so an
  * instance serves one thread.

@@ -1,9 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
-import counterset.planning.Turns;
-
 /**
  * Walks through a session once for each track, as its followers do it, and tells a sink every
  * match. It keeps scratch arrays, so an instance serves one thread.

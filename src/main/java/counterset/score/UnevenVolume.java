@@ -1,8 +1,12 @@
 package counterset.score;
 
+import static counterset.score.Weight.points;
+
+import counterset.model.English;
+import counterset.model.Match;
 import counterset.model.Target;
-import counterset.planning.Candidate;
-import counterset.planning.SessionFacts;
+import counterset.model.TargetCoverage;
+import java.util.List;
 
 /** Every target gets its share of the sets; a unit is a squared set away from it. */
 public final class UnevenVolume extends ShareConstraint {
@@ -10,10 +14,10 @@ public final class UnevenVolume extends ShareConstraint {
   UnevenVolume() {
     super(
         "unevenVolume",
-        Level.SOFT,
-        2,
+        points(2),
         "Every target gets its share of the sets.",
-        "per set squared away from the share, rounded");
+        "per set squared away from the share, rounded",
+        "Uneven volume");
   }
 
   @Override
@@ -50,5 +54,26 @@ public final class UnevenVolume extends ShareConstraint {
   @Override
   public String subject(SessionFacts facts, int target) {
     return facts.problem().targets().get(target).muscle();
+  }
+
+  @Override
+  public String counted(int amount, List<Match> matches) {
+    return English.count(matches.size(), "target") + " away from the wanted share";
+  }
+
+  @Override
+  public String said(Told told) {
+    String sets = told.coverage().map(UnevenVolume::sets).orElse("its sets");
+    return English.lower(told.subject()) + ": " + sets + ", away from an even share";
+  }
+
+  private static String sets(TargetCoverage target) {
+    int halves = 2 * target.direct() + target.indirect();
+    return English.halves(halves) + (halves == 2 ? " set" : " sets");
+  }
+
+  @Override
+  public String total(Total total) {
+    return "the sets are shared out " + (total.better() ? "more evenly" : "less evenly");
   }
 }

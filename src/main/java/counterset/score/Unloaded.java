@@ -1,6 +1,10 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
+import static counterset.score.Weight.points;
+
+import counterset.model.English;
+import counterset.model.Match;
+import java.util.List;
 
 /** The client's equipment is lifted, not left lying; a unit is a position. */
 public final class Unloaded extends PlaceConstraint {
@@ -8,10 +12,10 @@ public final class Unloaded extends PlaceConstraint {
   Unloaded() {
     super(
         "unloaded",
-        Level.SOFT,
-        8,
+        points(8),
         "The client's equipment is lifted, not left lying.",
-        "per position without it; a chair or mat is no load");
+        "per position without it; a chair or mat is no load",
+        "Without the client's equipment");
   }
 
   @Override
@@ -22,5 +26,20 @@ public final class Unloaded extends PlaceConstraint {
   @Override
   public boolean isPerPosition() {
     return true;
+  }
+
+  @Override
+  public String counted(int amount, List<Match> matches) {
+    return English.count(matches.size(), "position");
+  }
+
+  @Override
+  String does(Told told) {
+    return "leaves the client's equipment lying";
+  }
+
+  @Override
+  public String total(Total total) {
+    return total.less() + " work leaves the client's equipment lying";
   }
 }

@@ -1,9 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.EarlierDay;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
 import counterset.score.DayConstraint.Subject;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,9 +1,8 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
-import counterset.planning.WeekTarget;
+import counterset.model.English;
+import counterset.model.WeekPlan;
+import counterset.model.WeekPlan.WeekMatch;
 
 /**
  * A target of several sessions is trained directly on at least two days of the week; a unit is a
@@ -23,7 +22,8 @@ public final class WeekFrequency extends DayConstraint {
         Level.MEDIUM,
         1,
         "A target of several sessions is trained on at least two days of the week.",
-        "per missing day");
+        "per missing day",
+        "On too few days of the week");
   }
 
   @Override
@@ -51,5 +51,15 @@ public final class WeekFrequency extends DayConstraint {
       days += byDay[day] > 0 ? 1 : 0;
     }
     return Math.max(0, DAYS - days);
+  }
+
+  @Override
+  public String counted(int matches) {
+    return English.count(matches, "target");
+  }
+
+  @Override
+  public String said(WeekMatch match, WeekPlan week, String days) {
+    return days.isEmpty() ? "on no day" : "only " + days;
   }
 }

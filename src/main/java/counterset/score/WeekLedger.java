@@ -1,8 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -41,6 +38,43 @@ public final class WeekLedger {
       ledger.pairs(counts);
     }
     return List.copyOf(ledger.entries);
+  }
+
+  /**
+   * What each session gives a muscle group, in half sets, direct ones counted as two.
+   *
+   * @param sessions by session, the exercises by place, null where there is none
+   */
+  public static List<Integer> halfSetsByDay(
+      WeekFacts facts, List<Candidate[]> sessions, String muscle) {
+    return byDay(Constraints.weekly(WeeklyVolume.class), facts, sessions, muscle);
+  }
+
+  /** On how many days of the week a muscle group is trained directly. */
+  public static int days(WeekFacts facts, List<Candidate[]> sessions, String muscle) {
+    WeekLedger ledger = new WeekLedger(facts, sessions);
+    return (int)
+        ledger.work.stream()
+            .filter(day -> day.stream().anyMatch(c -> c.exercise().primary().contains(muscle)))
+            .count();
+  }
+
+  private static List<Integer> byDay(
+      DayConstraint constraint, WeekFacts facts, List<Candidate[]> sessions, String muscle) {
+    WeekLedger ledger = new WeekLedger(facts, sessions);
+    List<Integer> byDay = new ArrayList<>();
+    for (WeekDay day : facts.days()) {
+      int[] sum = {0};
+      for (Candidate done : ledger.work.get(day.index())) {
+        constraint.ofExercise(
+            facts,
+            day,
+            done,
+            (subject, amount) -> sum[0] += subject.id().equals(muscle) ? amount : 0);
+      }
+      byDay.add(sum[0]);
+    }
+    return byDay;
   }
 
   private void together(WeekCounts counts) {

@@ -1,9 +1,6 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.EarlierDay;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
+import counterset.model.English;
 
 /**
  * Exercises, variants counting as the same, do not come again too soon, nor families on
@@ -22,7 +19,8 @@ public final class WeekRepeated extends DayConstraint {
         Level.SOFT,
         1,
         "Exercises do not come again too soon, nor families on neighbouring days.",
-        "12 per exercise and pair of sessions within two weeks, 4 per family on neighbouring days");
+        "12 per exercise and pair of sessions within two weeks, 4 per family on neighbouring days",
+        "Again too soon");
   }
 
   @Override
@@ -46,5 +44,10 @@ public final class WeekRepeated extends DayConstraint {
       return apart < FRESH_AFTER_DAYS ? EXERCISE_POINTS : 0;
     }
     return apart <= 1 ? FAMILY_POINTS : 0;
+  }
+
+  @Override
+  public String counted(int matches) {
+    return English.count(matches, "time");
   }
 }

@@ -1,9 +1,5 @@
 package counterset.score;
 
-import counterset.planning.Candidate;
-import counterset.planning.Change;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
 import java.util.List;
 
 /**

@@ -1,10 +1,9 @@
 package counterset.score;
 
+import counterset.model.English;
+import counterset.model.WeekPlan;
+import counterset.model.WeekPlan.WeekMatch;
 import counterset.model.WeekProblem.SetRange;
-import counterset.planning.Candidate;
-import counterset.planning.WeekDay;
-import counterset.planning.WeekFacts;
-import counterset.planning.WeekTarget;
 
 /**
  * Each target gets a useful number of sets in the week, indirect ones counted half; a unit is a
@@ -18,7 +17,8 @@ public final class WeeklyVolume extends DayConstraint {
         Level.SOFT,
         4,
         "Each target gets a useful number of sets in the week.",
-        "per half set outside the range");
+        "per half set outside the range",
+        "Weekly sets out of range");
   }
 
   @Override
@@ -52,5 +52,25 @@ public final class WeeklyVolume extends DayConstraint {
       halfSets += byDay[day];
     }
     return Math.max(0, Math.max(2 * range.least() - halfSets, halfSets - 2 * range.most()));
+  }
+
+  @Override
+  public String counted(int matches) {
+    return English.count(matches, "target");
+  }
+
+  @Override
+  public String said(WeekMatch match, WeekPlan week, String days) {
+    return week.sets().stream()
+        .filter(sets -> sets.muscle().equals(match.subject()))
+        .findFirst()
+        .map(
+            sets ->
+                English.halves(sets.halfSets())
+                    + ", wanted "
+                    + sets.range().least()
+                    + " to "
+                    + sets.range().most())
+        .orElse(days);
   }
 }

@@ -10,7 +10,6 @@ import counterset.model.Load;
 import counterset.model.Muscle;
 import counterset.model.Need;
 import counterset.model.Owned;
-import counterset.model.Pairing;
 import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.Superset;
@@ -146,25 +145,16 @@ final class ProblemMaker {
   }
 
   Problem problem() {
-    return new Problem(
-        lines.title.or(() -> asked.map(Problem::title)).orElse("Typed session"),
-        minutes,
-        clock,
-        targets(),
-        equipment(),
-        asked.map(Problem::limitations).orElse(Set.of()),
-        asked.map(Problem::tracks).orElse(List.of()),
-        level,
-        asked.map(Problem::pairing).orElse(Pairing.OPPOSING),
-        asked.map(Problem::include).orElse(Set.of()),
-        asked.map(Problem::exclude).orElse(Set.of()),
-        asked.map(Problem::keep).orElse(List.of()),
-        asked.map(Problem::likes).orElse(Set.of()),
-        asked.map(Problem::dislikes).orElse(Set.of()),
-        asked.map(Problem::recent).orElse(List.of()),
-        asked.flatMap(Problem::date),
-        asked.map(Problem::weights).orElse(Map.of()),
-        asked.map(Problem::seed).orElse(1L));
+    return asked
+        .map(Problem::toBuilder)
+        .orElseGet(Problem::builder)
+        .title(lines.title.or(() -> asked.map(Problem::title)).orElse("Typed session"))
+        .minutes(minutes)
+        .clock(clock)
+        .targets(targets())
+        .equipment(equipment())
+        .level(level)
+        .build();
   }
 
   /** What the exercises train first, in the order of the catalogue. */

@@ -18,7 +18,6 @@ import counterset.model.Sides;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /** A small catalogue, invented for the tests of asks. */
@@ -103,8 +102,15 @@ final class AskFixture {
 
   private static Limitation limitation(
       String id, Map<Joint, Integer> max, Set<Position> avoid, String... names) {
-    return new Limitation(
-        id, name(id), List.of(names), max, Set.of(), avoid, "Caution.", "None.", List.of());
+    return Limitation.builder()
+        .id(id)
+        .name(name(id))
+        .names(List.of(names))
+        .maxDemand(max)
+        .avoidPositions(avoid)
+        .caution("Caution.")
+        .source("None.")
+        .build();
   }
 
   private static List<Exercise> exercises() {
@@ -189,32 +195,26 @@ final class AskFixture {
       Map<Joint, Integer> demand,
       List<String> names,
       Need... needs) {
-    return new Exercise(
-        id,
-        name(id),
-        names,
-        part,
-        pattern,
-        family,
-        variantOf,
-        true,
-        2,
-        level,
-        Set.of("quadriceps"),
-        Set.of(),
-        Sides.BILATERAL,
-        position,
-        List.of(needs),
-        Set.of(),
-        demand,
-        "None.",
-        Set.of(),
-        new Met("02052", 2024, 5),
-        OptionalInt.empty(),
-        "Stand.",
-        List.of(),
-        List.of(),
-        Optional.empty());
+    return Exercise.builder()
+        .id(id)
+        .name(name(id))
+        .names(names)
+        .part(part)
+        .pattern(pattern)
+        .family(family)
+        .variantOf(variantOf)
+        .multiJoint(true)
+        .intensity(2)
+        .level(level)
+        .primary(Set.of("quadriceps"))
+        .sides(Sides.BILATERAL)
+        .position(position)
+        .needs(List.of(needs))
+        .demand(demand)
+        .demandSource("None.")
+        .met(new Met("02052", 2024, 5))
+        .setup("Stand.")
+        .build();
   }
 
   private static String name(String id) {

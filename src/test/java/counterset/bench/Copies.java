@@ -31,31 +31,12 @@ final class Copies {
 
   private static Exercise renamed(Exercise exercise, String suffix) {
     Optional<String> base = exercise.variantOf().map(id -> id + suffix);
-    return new Exercise(
-        exercise.id() + suffix,
-        exercise.name() + suffix,
-        List.of(),
-        exercise.part(),
-        exercise.pattern(),
-        exercise.family() + suffix,
-        base,
-        exercise.multiJoint(),
-        exercise.intensity(),
-        exercise.level(),
-        exercise.primary(),
-        exercise.secondary(),
-        exercise.sides(),
-        exercise.position(),
-        exercise.needs(),
-        exercise.allowsWorn(),
-        exercise.demand(),
-        exercise.demandSource(),
-        exercise.traits(),
-        exercise.met(),
-        exercise.seconds(),
-        exercise.setup(),
-        exercise.cues(),
-        exercise.faults(),
-        exercise.figure());
+    return exercise.toBuilder()
+        .id(exercise.id() + suffix)
+        .name(exercise.name() + suffix)
+        .names(List.of())
+        .family(exercise.family() + suffix)
+        .variantOf(base)
+        .build();
   }
 }

@@ -2,9 +2,9 @@ package counterset.bench;
 
 import counterset.model.Catalogue;
 import counterset.model.Problem;
-import counterset.solve.Effort;
-import counterset.solve.Limit;
-import counterset.solve.SessionPlanner;
+import counterset.search.Effort;
+import counterset.search.Limit;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,7 +55,7 @@ final class CostBench {
       if (shipped.problem().minutes() == TargetBench.MINUTES
           && shipped.problem().keep().isEmpty()) {
         progress.accept("cost of " + shipped.name());
-        lines.add(measure(shipped.name(), Reshaped.withoutTracks(shipped.problem())));
+        lines.add(measure(shipped.name(), shipped.problem().toBuilder().tracks(List.of()).build()));
       }
     }
     return lines;
@@ -72,7 +72,7 @@ final class CostBench {
       time(problem, large, counts, larger);
       byMinutes.forEach(
           (minutes, seconds) ->
-              time(Reshaped.withMinutes(problem, minutes), catalogue, counts, seconds));
+              time(problem.toBuilder().minutes(minutes).build(), catalogue, counts, seconds));
     }
     Map<Integer, Double> medians = new LinkedHashMap<>();
     byMinutes.forEach((minutes, seconds) -> medians.put(minutes, Median.of(seconds)));

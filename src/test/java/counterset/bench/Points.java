@@ -1,7 +1,7 @@
 package counterset.bench;
 
 import counterset.model.PlanScore;
-import counterset.solve.TimedSearch;
+import counterset.search.TimedSearch;
 import java.util.Comparator;
 
 /** The points of a session that breaks no rule; medium ones count first. */

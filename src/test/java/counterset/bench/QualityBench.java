@@ -7,9 +7,9 @@ import counterset.model.Problem;
 import counterset.referee.FullSizeReferee;
 import counterset.referee.FullSizeReferee.Judged;
 import counterset.referee.Verdict.Status;
-import counterset.solve.Effort;
-import counterset.solve.Limit;
-import counterset.solve.SessionPlanner;
+import counterset.search.Effort;
+import counterset.search.Limit;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -83,7 +83,7 @@ final class QualityBench {
     List<Line> lines = new ArrayList<>();
     for (Shipped shipped : problems) {
       progress.accept("quality of " + shipped.name());
-      Problem problem = Reshaped.withoutTracks(shipped.problem());
+      Problem problem = shipped.problem().toBuilder().tracks(List.of()).build();
       List<Double> seconds = new ArrayList<>();
       PlanScore standard = plan(problem, Effort.STANDARD);
       for (int turn = 0; turn < settings.turns(); turn++) {

@@ -3,12 +3,12 @@ package counterset.bench;
 import counterset.cli.ShortRun;
 import counterset.model.Catalogue;
 import counterset.model.Problem;
-import counterset.solve.ChanceSession;
-import counterset.solve.Effort;
-import counterset.solve.Limit;
-import counterset.solve.SessionPlanner;
-import counterset.solve.TimedSearch;
-import counterset.solve.TimedSearch.Found;
+import counterset.search.ChanceSession;
+import counterset.search.Effort;
+import counterset.search.Limit;
+import counterset.search.SessionPlanner;
+import counterset.search.TimedSearch;
+import counterset.search.TimedSearch.Found;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,7 +75,7 @@ final class TargetBench {
     for (Shipped shipped : problems) {
       if (shipped.problem().minutes() == MINUTES) {
         progress.accept("time to target of " + shipped.name());
-        OptionalInt chance = chance(Reshaped.withoutTracks(shipped.problem()));
+        OptionalInt chance = chance(shipped.problem().toBuilder().tracks(List.of()).build());
         if (chance.isPresent()) {
           lines.add(measure(shipped, chance.getAsInt(), known));
         }

@@ -3,7 +3,7 @@ package counterset.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.bench.TargetBench.Line;
-import counterset.solve.TimedSearch.Found;
+import counterset.search.TimedSearch.Found;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -4,8 +4,8 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 
 import counterset.catalogue.Catalogues;
 import counterset.model.Catalogue;
-import counterset.solve.Effort;
-import counterset.solve.TimedSearch;
+import counterset.search.Effort;
+import counterset.search.TimedSearch;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -10,11 +10,11 @@ import counterset.model.Owned;
 import counterset.model.Part;
 import counterset.model.Problem;
 import counterset.model.Target;
-import counterset.planning.Candidate;
-import counterset.planning.ExerciseFilter;
-import counterset.planning.SessionFacts;
 import counterset.planning.constraints.SessionConstraint;
-import counterset.planning.scoring.SearchScore;
+import counterset.score.Candidate;
+import counterset.score.ExerciseFilter;
+import counterset.score.SessionFacts;
+import counterset.score.SessionScore;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -108,14 +108,14 @@ record TinyProblem(SessionFacts facts, Map<Integer, Integer> best) {
   private static final class Enumeration {
 
     private final SessionFacts facts;
-    private final SearchScore score;
+    private final SessionScore score;
     private final List<Candidate> choices;
     private final Candidate[] places;
     private final Map<Integer, Integer> best = new TreeMap<>();
 
     Enumeration(SessionFacts facts) {
       this.facts = facts;
-      score = new SearchScore(facts);
+      score = new SessionScore(facts);
       choices = new ArrayList<>(facts.candidates());
       choices.add(null);
       places = new Candidate[facts.supersets() * facts.perSuperset()];

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import counterset.catalogue.Catalogues;
+import counterset.intake.Readers;
 import counterset.json.Json;
 import counterset.json.JsonDocument;
 import counterset.model.Catalogue;
@@ -14,7 +15,7 @@ import counterset.model.Session;
 import counterset.model.SolverNote;
 import counterset.model.Superset;
 import counterset.report.json.PlanJson;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -51,7 +52,7 @@ final class GoodPlan {
   private GoodPlan() {}
 
   private static String text() {
-    Problem problem = Request.problems(CATALOGUE).read(JsonDocument.parse("", PROBLEM), "");
+    Problem problem = Readers.problems(CATALOGUE).read(JsonDocument.parse("", PROBLEM), "");
     List<Superset> supersets = new ArrayList<>();
     for (String ids : SUPERSETS) {
       supersets.add(new Superset(supersets.size() + 1, exercises(ids)));

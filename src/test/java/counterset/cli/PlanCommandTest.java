@@ -3,7 +3,7 @@ package counterset.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.json.Schemas;
-import counterset.solve.Effort;
+import counterset.search.Effort;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -65,7 +65,7 @@ class PlanCommandTest {
     Cli plan = plan("--effort", effort.id(), "--format", "json");
     assertThat(plan.json().at("/solver/effort").textValue()).isEqualTo(effort.id());
     assertThat(plan.json().at("/solver/moves").longValue())
-        .isEqualTo(effort.tries(plan.json().at("/supersets").size()));
+        .isEqualTo(effort.starts() * effort.moves(plan.json().at("/supersets").size()));
   }
 
   @Test

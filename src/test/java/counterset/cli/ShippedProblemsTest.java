@@ -3,6 +3,8 @@ package counterset.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import counterset.explain.Unmet;
+import counterset.intake.Readers;
 import counterset.json.JsonDocument;
 import counterset.json.Schemas;
 import counterset.model.Interval;
@@ -10,9 +12,9 @@ import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.report.json.PlanJson;
 import counterset.report.text.RunSheet;
-import counterset.solve.Effort;
-import counterset.solve.Limit;
-import counterset.solve.SessionPlanner;
+import counterset.search.Effort;
+import counterset.search.Limit;
+import counterset.search.SessionPlanner;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,17 +41,17 @@ class ShippedProblemsTest {
   @ParameterizedTest
   @MethodSource("problems")
   void isSolved(Path file) {
-    Problem problem = Request.problems(GoodPlan.CATALOGUE).read(file);
+    Problem problem = Readers.problems(GoodPlan.CATALOGUE).read(file);
     Plan plan =
         new SessionPlanner(GoodPlan.CATALOGUE, "test").plan(problem, Limit.of(Effort.STANDARD));
     SoftAssertions softly = new SoftAssertions();
     softly
         .assertThat(plan.score().hard())
-        .as("hard: %s", Feasibility.hardFaults(plan, GoodPlan.CATALOGUE))
+        .as("hard: %s", Unmet.rules(plan, GoodPlan.CATALOGUE))
         .isZero();
     softly
         .assertThat(plan.score().medium())
-        .as("medium: %s", Feasibility.unmetWishes(plan, GoodPlan.CATALOGUE))
+        .as("medium: %s", Unmet.wishes(plan, GoodPlan.CATALOGUE))
         .isZero();
     clockIsWhole(plan, softly);
     softly

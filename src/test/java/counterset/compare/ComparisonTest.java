@@ -8,7 +8,7 @@ import counterset.model.Plan;
 import counterset.model.PlanScore;
 import counterset.report.Plans;
 import counterset.report.RandomPlans;
-import counterset.solve.Options;
+import counterset.search.Options;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

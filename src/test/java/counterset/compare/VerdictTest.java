@@ -2,7 +2,7 @@ package counterset.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import counterset.explain.English;
+import counterset.model.English;
 import counterset.model.Plan;
 import counterset.report.Plans;
 import java.util.List;

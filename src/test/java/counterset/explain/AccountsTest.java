@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import counterset.explain.Account.Line;
 import counterset.explain.Account.Section;
 import counterset.model.Plan;
-import counterset.planning.constraints.SessionConstraint;
-import counterset.planning.constraints.WeekConstraint;
 import counterset.report.Plans;
 import counterset.report.RandomPlans;
 import java.util.List;
@@ -86,16 +84,5 @@ class AccountsTest {
     assertThat(first.lines())
         .anyMatch(line -> line.sentence().startsWith("the pair trains ") && line.points() > 0);
     assertThat(first.notes()).anyMatch(note -> note.startsWith("Trains directly: "));
-  }
-
-  @Test
-  void theCatalogueOfConstraintsIsComplete() {
-    List<String> ids = ConstraintWords.all().stream().map(ConstraintWords::id).toList();
-
-    assertThat(ids)
-        .startsWith(
-            Stream.of(SessionConstraint.values()).map(SessionConstraint::id).toArray(String[]::new))
-        .endsWith(Stream.of(WeekConstraint.values()).map(WeekConstraint::id).toArray(String[]::new))
-        .hasSize(SessionConstraint.values().length + WeekConstraint.values().length);
   }
 }

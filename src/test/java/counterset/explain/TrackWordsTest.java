@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.model.Interval;
 import counterset.model.IntervalKind;
-import counterset.model.Match;
 import counterset.model.Plan;
 import counterset.model.Side;
 import counterset.model.Track;
@@ -111,15 +110,6 @@ class TrackWordsTest {
                 assertThat(fault)
                     .startsWith("2A to 3B, for no floor plus sore knees: the same exercise twice")
                     .contains("Standing hip extension"));
-  }
-
-  @Test
-  void everyMatchHasItsWords() {
-    for (Match match : ClassPlans.broken().matches()) {
-      assertThat(FaultWords.of(match, ClassPlans.broken(), Plans.CATALOGUE))
-          .isNotBlank()
-          .doesNotContain("null", "Optional", "  ");
-    }
   }
 
   @Test

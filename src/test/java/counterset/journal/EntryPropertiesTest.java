@@ -27,18 +27,20 @@ class EntryPropertiesTest {
       @ForAll String text) {
     String words = "n" + text.replaceAll("[\\p{Cc}\\p{Cs}]", "-").strip();
     Entry entry =
-        new Entry(
-            LocalDate.of(1990, 1, 1).plusDays(day),
-            words.substring(0, Math.min(200, words.length())).replaceAll("\\p{Cs}", ""),
-            minutes,
-            halves / 2.0,
-            Optional.of(
-                words.substring(0, Math.min(900, words.length())).replaceAll("\\p{Cs}", "")),
-            OptionalDouble.of(mass),
-            List.of(new ExerciseSets("hip-hinge", reps)),
-            List.of(new Lift("hip-hinge", kg, reps, 1)),
-            List.of(new MuscleSets("hamstrings", reps, minutes)),
-            List.of(new EnergyBlock("warm-up", minutes, 2.3, List.of("02101 (2024)"))));
+        Entry.builder()
+            .date(LocalDate.of(1990, 1, 1).plusDays(day))
+            .title(words.substring(0, Math.min(200, words.length())).replaceAll("\\p{Cs}", ""))
+            .minutes(minutes)
+            .rpe(halves / 2.0)
+            .note(
+                Optional.of(
+                    words.substring(0, Math.min(900, words.length())).replaceAll("\\p{Cs}", "")))
+            .mass(OptionalDouble.of(mass))
+            .exercises(List.of(new ExerciseSets("hip-hinge", reps)))
+            .loads(List.of(new Lift("hip-hinge", kg, reps, 1)))
+            .muscles(List.of(new MuscleSets("hamstrings", reps, minutes)))
+            .energy(List.of(new EnergyBlock("warm-up", minutes, 2.3, List.of("02101 (2024)"))))
+            .build();
     String line = Json.line(EntryJson.write(entry));
     assertThat(line).doesNotContain("\n", "\r");
     assertThat(EntryReader.read(JsonDocument.parse("log", line))).isEqualTo(entry);

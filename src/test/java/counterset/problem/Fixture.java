@@ -110,16 +110,13 @@ final class Fixture {
   }
 
   private static Limitation limitation(String id) {
-    return new Limitation(
-        id,
-        id,
-        List.of(),
-        Map.of(Joint.KNEE, 1),
-        Set.of(),
-        Set.of(),
-        "Be gentle.",
-        "none",
-        List.of());
+    return Limitation.builder()
+        .id(id)
+        .name(id)
+        .maxDemand(Map.of(Joint.KNEE, 1))
+        .caution("Be gentle.")
+        .source("none")
+        .build();
   }
 
   private static Exercise exercise(
@@ -130,31 +127,24 @@ final class Fixture {
       Sides sides,
       Optional<String> variantOf) {
     OptionalInt seconds = part == Part.MAIN ? OptionalInt.empty() : OptionalInt.of(30);
-    return new Exercise(
-        id,
-        id,
-        List.of(),
-        part,
-        pattern,
-        family,
-        variantOf,
-        true,
-        2,
-        1,
-        Set.of("quadriceps"),
-        Set.of(),
-        sides,
-        Position.STANDING,
-        List.of(),
-        Set.of(),
-        Map.of(),
-        "common-practice",
-        Set.of(),
-        new Met("02052", 2024, 5.0),
-        seconds,
-        "Stand.",
-        List.of("Go."),
-        List.of(),
-        Optional.empty());
+    return Exercise.builder()
+        .id(id)
+        .name(id)
+        .part(part)
+        .pattern(pattern)
+        .family(family)
+        .variantOf(variantOf)
+        .multiJoint(true)
+        .intensity(2)
+        .level(1)
+        .primary(Set.of("quadriceps"))
+        .sides(sides)
+        .position(Position.STANDING)
+        .demandSource("common-practice")
+        .met(new Met("02052", 2024, 5.0))
+        .seconds(seconds)
+        .setup("Stand.")
+        .cues(List.of("Go."))
+        .build();
   }
 }

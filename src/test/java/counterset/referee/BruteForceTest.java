@@ -3,10 +3,9 @@ package counterset.referee;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
-import counterset.planning.Candidate;
-import counterset.planning.ExerciseFilter;
-import counterset.planning.Place;
 import counterset.referee.Verdict.Status;
+import counterset.score.Candidate;
+import counterset.score.ExerciseFilter;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -19,14 +18,13 @@ class BruteForceTest {
   }
 
   private static HardMediumSoftScore best(Program program, int place) {
-    if (place == program.places().size()) {
+    if (place == program.places().length) {
       return program.score();
     }
-    Place open = program.places().get(place);
-    open.setCandidate(null);
+    program.places()[place] = null;
     HardMediumSoftScore best = best(program, place + 1);
     for (Candidate candidate : program.candidates()) {
-      open.setCandidate(candidate);
+      program.places()[place] = candidate;
       HardMediumSoftScore score = best(program, place + 1);
       best = score.compareTo(best) > 0 ? score : best;
     }

@@ -3,8 +3,8 @@ package counterset.referee;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Problem;
-import counterset.planning.ExerciseFilter;
 import counterset.referee.Verdict.Status;
+import counterset.score.ExerciseFilter;
 import java.util.List;
 import java.util.Optional;
 

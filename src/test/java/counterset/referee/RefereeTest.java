@@ -10,10 +10,10 @@ import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Keep;
 import counterset.model.Problem;
-import counterset.planning.Candidate;
-import counterset.planning.ExerciseFilter;
-import counterset.planning.Place;
 import counterset.referee.Verdict.Status;
+import counterset.score.Candidate;
+import counterset.score.ExerciseFilter;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -43,10 +43,7 @@ class RefereeTest {
             SessionModel.supersetsThatFit(problem));
     int perSuperset = problem.clock().perSuperset();
     for (int superset = 0; superset < supersets && !program.candidates().isEmpty(); superset++) {
-      fill(
-          program,
-          program.places().subList(superset * perSuperset, (superset + 1) * perSuperset),
-          random);
+      fill(program, superset * perSuperset, perSuperset, random);
     }
     List<List<Exercise>> session = program.session();
     if (seed % 3 == 0 && !session.isEmpty() && session.get(0).get(0) != null) {
@@ -59,22 +56,22 @@ class RefereeTest {
   /**
    * Draws exercises, now and then a hole, until the superset breaks no rule; else leaves it empty.
    */
-  private static void fill(Program program, List<Place> superset, Random random) {
+  private static void fill(Program program, int start, int perSuperset, Random random) {
     List<Candidate> candidates = program.candidates();
+    Candidate[] places = program.places();
     for (int i = 0; i < TRIES; i++) {
-      for (Place place : superset) {
-        place.setCandidate(
-            random.nextInt(12) == 0 ? null : candidates.get(random.nextInt(candidates.size())));
+      for (int place = start; place < start + perSuperset; place++) {
+        boolean hole = random.nextInt(12) == 0;
+        places[place] = hole ? null : candidates.get(random.nextInt(candidates.size()));
       }
-      Candidate first = superset.get(0).getCandidate();
-      if (first != null && first.unilateral() && superset.size() == 2) {
-        superset.get(1).setCandidate(first);
+      if (perSuperset == 2 && places[start] != null && places[start].unilateral()) {
+        places[start + 1] = places[start];
       }
       if (program.score().hardScore() == 0) {
         return;
       }
     }
-    superset.forEach(place -> place.setCandidate(null));
+    Arrays.fill(places, start, start + perSuperset, null);
   }
 
   @Test
@@ -110,8 +107,9 @@ class RefereeTest {
       if (supersets == 0 || program.candidates().isEmpty()) {
         continue;
       }
-      for (Place place : program.places().subList(0, Math.min(4, program.places().size()))) {
-        place.setCandidate(program.candidates().get(random.nextInt(program.candidates().size())));
+      for (int place = 0; place < Math.min(4, program.places().length); place++) {
+        program.places()[place] =
+            program.candidates().get(random.nextInt(program.candidates().size()));
       }
       boolean breaks = program.score().hardScore() < 0;
       broken += breaks ? 1 : 0;

@@ -4,18 +4,16 @@ import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Intervals;
-import counterset.model.Pairing;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.SolverNote;
 import counterset.model.Superset;
 import counterset.model.Target;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -127,28 +125,19 @@ public final class ClassPlans {
   }
 
   private static Problem problem(String title) {
-    return new Problem(
-        title,
-        9,
-        new Intervals(10, 90, 45, 0, 30, 0, 2, 1),
-        List.of(
-            new Target("quadriceps", 1, 1),
-            new Target("hamstrings", 1, 1),
-            new Target("gluteus-maximus", 1, 1),
-            new Target("abdominals", 1, 1)),
-        List.of(Plans.owned("dumbbell", 2, 4.0, 8.0)),
-        Set.of(),
-        TRACKS,
-        3,
-        Pairing.OPPOSING,
-        Set.of(),
-        Set.of(),
-        List.of(),
-        Set.of(),
-        Set.of(),
-        List.of(),
-        Optional.empty(),
-        Map.of(),
-        1);
+    return Problem.builder()
+        .title(title)
+        .minutes(9)
+        .clock(new Intervals(10, 90, 45, 0, 30, 0, 2, 1))
+        .targets(
+            List.of(
+                new Target("quadriceps", 1, 1),
+                new Target("hamstrings", 1, 1),
+                new Target("gluteus-maximus", 1, 1),
+                new Target("abdominals", 1, 1)))
+        .equipment(List.of(Plans.owned("dumbbell", 2, 4.0, 8.0)))
+        .tracks(TRACKS)
+        .level(3)
+        .build();
   }
 }

@@ -7,7 +7,7 @@ import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.SolverNote;
 import counterset.model.Superset;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -51,53 +51,15 @@ public final class Hostile {
   }
 
   private static Problem titled(Problem plain) {
-    return new Problem(
-        MARK + plain.title(),
-        plain.minutes(),
-        plain.clock(),
-        plain.targets(),
-        plain.equipment(),
-        plain.limitations(),
-        plain.tracks(),
-        plain.level(),
-        plain.pairing(),
-        plain.include(),
-        plain.exclude(),
-        plain.keep(),
-        plain.likes(),
-        plain.dislikes(),
-        plain.recent(),
-        plain.date(),
-        plain.weights(),
-        plain.seed());
+    return plain.toBuilder().title(MARK + plain.title()).build();
   }
 
   private static Exercise exercise(Exercise plain) {
-    return new Exercise(
-        plain.id(),
-        MARK + plain.name(),
-        plain.names(),
-        plain.part(),
-        plain.pattern(),
-        plain.family(),
-        plain.variantOf(),
-        plain.multiJoint(),
-        plain.intensity(),
-        plain.level(),
-        plain.primary(),
-        plain.secondary(),
-        plain.sides(),
-        plain.position(),
-        plain.needs(),
-        plain.allowsWorn(),
-        plain.demand(),
-        plain.demandSource(),
-        plain.traits(),
-        plain.met(),
-        plain.seconds(),
-        MARK + plain.setup(),
-        plain.cues().stream().map(MARK::concat).toList(),
-        plain.faults().stream().map(MARK::concat).toList(),
-        plain.figure());
+    return plain.toBuilder()
+        .name(MARK + plain.name())
+        .setup(MARK + plain.setup())
+        .cues(plain.cues().stream().map(MARK::concat).toList())
+        .faults(plain.faults().stream().map(MARK::concat).toList())
+        .build();
   }
 }

@@ -28,17 +28,18 @@ class LogGoldenTest {
   private static Entry done(
       Plan plan, String date, double rpe, OptionalDouble mass, Lift... lifts) {
     DonePlan done = new DonePlan(plan);
-    return new Entry(
-        LocalDate.parse(date),
-        plan.problem().title(),
-        done.minutes(),
-        rpe,
-        lifts.length == 0 ? Optional.empty() : Optional.of("Knees quiet; the row felt easy."),
-        mass,
-        done.exercises(),
-        List.of(lifts),
-        done.muscles(),
-        done.energy(done.minutes()));
+    return Entry.builder()
+        .date(LocalDate.parse(date))
+        .title(plan.problem().title())
+        .minutes(done.minutes())
+        .rpe(rpe)
+        .note(lifts.length == 0 ? Optional.empty() : Optional.of("Knees quiet; the row felt easy."))
+        .mass(mass)
+        .exercises(done.exercises())
+        .loads(List.of(lifts))
+        .muscles(done.muscles())
+        .energy(done.energy(done.minutes()))
+        .build();
   }
 
   private static List<Entry> entries() {

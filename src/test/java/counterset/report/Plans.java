@@ -6,14 +6,13 @@ import counterset.model.Exercise;
 import counterset.model.Intervals;
 import counterset.model.Load;
 import counterset.model.Owned;
-import counterset.model.Pairing;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.SolverNote;
 import counterset.model.Superset;
 import counterset.model.Target;
-import counterset.solve.SessionPlanner;
+import counterset.search.SessionPlanner;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -164,24 +163,13 @@ public final class Plans {
       Set<String> limitations,
       List<Owned> equipment,
       String... targets) {
-    return new Problem(
-        title,
-        minutes,
-        clock,
-        Arrays.stream(targets).map(id -> new Target(id, 1, 1)).toList(),
-        equipment,
-        limitations,
-        List.of(),
-        2,
-        Pairing.OPPOSING,
-        Set.of(),
-        Set.of(),
-        List.of(),
-        Set.of(),
-        Set.of(),
-        List.of(),
-        Optional.empty(),
-        Map.of(),
-        1);
+    return Problem.builder()
+        .title(title)
+        .minutes(minutes)
+        .clock(clock)
+        .targets(Arrays.stream(targets).map(id -> new Target(id, 1, 1)).toList())
+        .equipment(equipment)
+        .limitations(limitations)
+        .build();
   }
 }

@@ -12,8 +12,6 @@ import counterset.model.SolverNote;
 import counterset.model.Target;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 
@@ -66,27 +64,24 @@ public final class RandomPlans {
 
   private static Problem problem(Random random, Intervals clock, List<Exercise> all) {
     String some = all.get(random.nextInt(all.size())).id();
-    return new Problem(
-        "Random " + random.nextInt(100),
-        3 + random.nextInt(12),
-        clock,
-        List.of(new Target("quadriceps", 1, 1), new Target("chest", 2, 3)),
-        List.of(
-            Plans.owned("dumbbell", 2, 5.0, 7.5, 12.0),
-            Plans.owned("chair", 1),
-            Plans.owned("loop-band", 1)),
-        random.nextBoolean() ? Set.of() : Set.of("sore-knees", "no-floor"),
-        List.of(),
-        1 + random.nextInt(3),
-        Pairing.values()[random.nextInt(3)],
-        Set.of(some),
-        Set.of("squat"),
-        List.of(new Keep(new At(2, 0), some)),
-        Set.of("hinge"),
-        Set.of("lunge"),
-        List.of(),
-        Optional.empty(),
-        Map.of(),
-        1);
+    return Problem.builder()
+        .title("Random " + random.nextInt(100))
+        .minutes(3 + random.nextInt(12))
+        .clock(clock)
+        .targets(List.of(new Target("quadriceps", 1, 1), new Target("chest", 2, 3)))
+        .equipment(
+            List.of(
+                Plans.owned("dumbbell", 2, 5.0, 7.5, 12.0),
+                Plans.owned("chair", 1),
+                Plans.owned("loop-band", 1)))
+        .limitations(random.nextBoolean() ? Set.of() : Set.of("sore-knees", "no-floor"))
+        .level(1 + random.nextInt(3))
+        .pairing(Pairing.values()[random.nextInt(3)])
+        .include(Set.of(some))
+        .exclude(Set.of("squat"))
+        .keep(List.of(new Keep(new At(2, 0), some)))
+        .likes(Set.of("hinge"))
+        .dislikes(Set.of("lunge"))
+        .build();
   }
 }

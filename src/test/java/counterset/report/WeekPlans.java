@@ -6,7 +6,7 @@ import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
 import counterset.model.WeekProblem.SetRange;
 import counterset.model.WeekSession;
-import counterset.solve.WeekPlanner;
+import counterset.search.WeekPlanner;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,13 +1,7 @@
 package counterset.planning.constraints;
 
-import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
-import ai.timefold.solver.core.api.score.stream.Constraint;
-import ai.timefold.solver.core.api.score.stream.bi.BiConstraintStream;
-import ai.timefold.solver.core.api.score.stream.uni.UniConstraintStream;
 import counterset.model.Identified;
 import counterset.model.Problem;
-import java.util.function.ToIntBiFunction;
-import java.util.function.ToIntFunction;
 
 /**
  * The catalogue of the constraints of one session: what each is called, how much it weighs and what
@@ -242,15 +236,6 @@ public enum SessionConstraint implements Identified {
     return problem.weights().getOrDefault(id, defaultWeight);
   }
 
-  /** So many points at the level of this constraint, and none at the others. */
-  public HardMediumSoftScore points(int points) {
-    return switch (level) {
-      case HARD -> HardMediumSoftScore.ofHard(points);
-      case MEDIUM -> HardMediumSoftScore.ofMedium(points);
-      case SOFT -> HardMediumSoftScore.ofSoft(points);
-    };
-  }
-
   /** What it wants, as a coach would say it. */
   public String sentence() {
     return sentence;
@@ -264,17 +249,5 @@ public enum SessionConstraint implements Identified {
   /** Whether a match earns points instead of costing them. */
   public boolean isReward() {
     return this == OPPOSING_PAIR || this == LIKES;
-  }
-
-  <A> Constraint penalize(UniConstraintStream<A> stream, ToIntFunction<A> amount) {
-    return stream.penalize(points(defaultWeight), amount).asConstraint(id);
-  }
-
-  <A, B> Constraint penalize(BiConstraintStream<A, B> stream, ToIntBiFunction<A, B> amount) {
-    return stream.penalize(points(defaultWeight), amount).asConstraint(id);
-  }
-
-  <A, B> Constraint reward(BiConstraintStream<A, B> stream, ToIntBiFunction<A, B> amount) {
-    return stream.reward(points(defaultWeight), amount).asConstraint(id);
   }
 }

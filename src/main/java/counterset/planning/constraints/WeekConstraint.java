@@ -1,12 +1,8 @@
 package counterset.planning.constraints;
 
-import ai.timefold.solver.core.api.score.buildin.hardmediumsoft.HardMediumSoftScore;
-import ai.timefold.solver.core.api.score.stream.Constraint;
-import ai.timefold.solver.core.api.score.stream.uni.UniConstraintStream;
 import counterset.model.Identified;
 import counterset.model.WeekProblem;
 import counterset.planning.constraints.SessionConstraint.Level;
-import java.util.function.ToIntFunction;
 
 /**
  * The catalogue of the constraints between the sessions of a week: what each is called, how much it
@@ -94,19 +90,6 @@ public enum WeekConstraint implements Identified {
     return this == RECOVERY_SHORT && problem.recoveryIsRule();
   }
 
-  /** So many points at the level of this constraint in a problem, and none at the others. */
-  public HardMediumSoftScore points(WeekProblem problem, int points) {
-    return points(level(problem), points);
-  }
-
-  private static HardMediumSoftScore points(Level level, int points) {
-    return switch (level) {
-      case HARD -> HardMediumSoftScore.ofHard(points);
-      case MEDIUM -> HardMediumSoftScore.ofMedium(points);
-      case SOFT -> HardMediumSoftScore.ofSoft(points);
-    };
-  }
-
   /** What it wants, as a coach would say it. */
   public String sentence() {
     return sentence;
@@ -115,9 +98,5 @@ public enum WeekConstraint implements Identified {
   /** What its weight is counted by. */
   public String unit() {
     return unit;
-  }
-
-  <A> Constraint penalize(UniConstraintStream<A> stream, ToIntFunction<A> amount) {
-    return stream.penalize(points(level, defaultWeight), amount).asConstraint(id);
   }
 }

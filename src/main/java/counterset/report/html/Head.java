@@ -1,11 +1,11 @@
 package counterset.report.html;
 
 import counterset.explain.BlockWords;
-import counterset.explain.English;
 import counterset.explain.FaultWords;
 import counterset.explain.ItemWords;
 import counterset.explain.TrackWords;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Equipment;
 import counterset.model.Intervals;
 import counterset.model.Item;

@@ -1,7 +1,7 @@
 package counterset.report.html;
 
 import counterset.compare.TradeOff;
-import counterset.explain.English;
+import counterset.model.English;
 import counterset.report.CompareWords;
 import counterset.report.Numbers;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package counterset.report.html;
 
-import counterset.explain.WeekWords;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.WeekPlan;
 import counterset.model.WeekPlan.WeekSets;
 import java.util.List;
@@ -22,10 +22,8 @@ record Sets(String muscle, List<String> byDay, String sum, String range, String 
   private static Sets of(WeekSets sets, Catalogue catalogue) {
     return new Sets(
         Names.muscle(sets.muscle(), catalogue),
-        sets.halfSetsByDay().stream()
-            .map(half -> half == 0 ? "–" : WeekWords.halves(half))
-            .toList(),
-        WeekWords.halves(sets.halfSets()),
+        sets.halfSetsByDay().stream().map(half -> half == 0 ? "–" : English.halves(half)).toList(),
+        English.halves(sets.halfSets()),
         sets.range().least() + " to " + sets.range().most(),
         String.valueOf(sets.days()),
         note(sets));

@@ -1,11 +1,11 @@
 package counterset.report.html;
 
-import counterset.explain.English;
 import counterset.explain.ItemWords;
 import counterset.explain.Items;
 import counterset.explain.Modifications;
 import counterset.explain.TrackWords;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.Interval;
 import counterset.model.Plan;

@@ -1,7 +1,7 @@
 package counterset.report.html;
 
 import counterset.explain.BlockWords;
-import counterset.explain.English;
+import counterset.model.English;
 import counterset.model.Interval;
 import counterset.model.IntervalKind;
 import counterset.model.Plan;

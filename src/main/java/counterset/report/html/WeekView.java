@@ -1,10 +1,10 @@
 package counterset.report.html;
 
 import counterset.explain.BlockWords;
-import counterset.explain.English;
 import counterset.explain.ScoreWords;
 import counterset.explain.WeekWords;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Plan;
 import counterset.model.PlanScore;
 import counterset.model.WeekPlan;

@@ -1,8 +1,8 @@
 package counterset.report.ics;
 
 import counterset.explain.BlockWords;
-import counterset.explain.English;
 import counterset.explain.FetchLine;
+import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.Plan;
 import counterset.model.Superset;

@@ -2,10 +2,10 @@ package counterset.report.json;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import counterset.explain.Account;
-import counterset.explain.ConstraintWords;
 import counterset.json.Json;
 import counterset.model.PlanScore;
 import counterset.report.PlanAccount;
+import counterset.score.Constraint;
 import java.util.List;
 
 /** Writes a plan explained, and the catalogue of constraints. */
@@ -23,18 +23,18 @@ public final class AccountJson {
   }
 
   /** The catalogue of constraints. */
-  public static String constraints(List<ConstraintWords> constraints) {
+  public static String constraints(List<Constraint> constraints) {
     ObjectNode json = Json.object();
     json.set("constraints", Nodes.objects(constraints, AccountJson::constraint));
     return Json.pretty(json);
   }
 
-  private static void constraint(ConstraintWords constraint, ObjectNode json) {
+  private static void constraint(Constraint constraint, ObjectNode json) {
     json.put("id", constraint.id())
         .put("scope", constraint.scope())
-        .put("level", constraint.level())
-        .put("weight", constraint.weight())
-        .put("reward", constraint.reward())
+        .put("level", constraint.level().id())
+        .put("weight", constraint.defaultWeight())
+        .put("reward", constraint.isReward())
         .put("sentence", constraint.sentence())
         .put("unit", constraint.unit());
   }

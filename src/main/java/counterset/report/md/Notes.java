@@ -1,7 +1,6 @@
 package counterset.report.md;
 
 import counterset.explain.BlockWords;
-import counterset.explain.English;
 import counterset.explain.FaultWords;
 import counterset.explain.FetchLine;
 import counterset.explain.KindWords;
@@ -9,6 +8,7 @@ import counterset.explain.Reasons;
 import counterset.explain.TrackWords;
 import counterset.explain.WeekWords;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.Interval;
 import counterset.model.IntervalKind;

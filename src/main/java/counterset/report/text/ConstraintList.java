@@ -1,6 +1,6 @@
 package counterset.report.text;
 
-import counterset.explain.ConstraintWords;
+import counterset.score.Constraint;
 import java.util.List;
 import java.util.Locale;
 
@@ -10,11 +10,11 @@ public final class ConstraintList {
   private ConstraintList() {}
 
   /** Lines of at most 100 columns. */
-  public static String of(List<ConstraintWords> constraints, boolean colour) {
+  public static String of(List<Constraint> constraints, boolean colour) {
     Page page = new Page(colour);
     String before = "";
-    for (ConstraintWords constraint : constraints) {
-      String group = constraint.scope() + ", " + constraint.level();
+    for (Constraint constraint : constraints) {
+      String group = constraint.scope() + ", " + constraint.level().id();
       if (!group.equals(before)) {
         if (!before.isEmpty()) {
           page.blank();
@@ -22,10 +22,10 @@ public final class ConstraintList {
         page.strong("", group.toUpperCase(Locale.ROOT));
         before = group;
       }
-      String sign = constraint.reward() ? "+" : "-";
+      String sign = constraint.isReward() ? "+" : "-";
       page.strong("  ", constraint.id());
       page.plain("      ", constraint.sentence());
-      page.plain("      ", sign + constraint.weight() + " " + constraint.unit());
+      page.plain("      ", sign + constraint.defaultWeight() + " " + constraint.unit());
     }
     return page.text();
   }

@@ -1,9 +1,9 @@
 package counterset.report.text;
 
 import counterset.explain.BlockWords;
-import counterset.explain.English;
 import counterset.explain.FaultWords;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Intervals;
 import counterset.model.Limitation;
 import counterset.model.Plan;

@@ -1,7 +1,7 @@
 package counterset.report.text;
 
-import counterset.explain.English;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.report.Numbers;
 import counterset.training.Energy;
 import counterset.training.EnergyTotal;

@@ -1,8 +1,8 @@
 package counterset.report.text;
 
 import counterset.explain.BlockWords;
-import counterset.explain.English;
 import counterset.explain.ScoreWords;
+import counterset.model.English;
 import counterset.model.Plan;
 import counterset.report.Times;
 

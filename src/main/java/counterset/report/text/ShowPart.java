@@ -1,12 +1,12 @@
 package counterset.report.text;
 
-import counterset.explain.English;
 import counterset.explain.ItemWords;
 import counterset.explain.Items;
 import counterset.explain.ModificationWords;
 import counterset.explain.Modifications;
 import counterset.explain.TrackWords;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.Interval;
 import counterset.model.Plan;

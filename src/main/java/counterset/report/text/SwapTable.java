@@ -2,10 +2,10 @@ package counterset.report.text;
 
 import counterset.explain.Difference;
 import counterset.explain.DifferenceWords;
-import counterset.explain.English;
 import counterset.explain.KindWords;
 import counterset.explain.ScoreWords;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.PlanScore;
 import counterset.model.Superset;

@@ -1,9 +1,9 @@
 package counterset.report.text;
 
-import counterset.explain.English;
 import counterset.explain.FetchLine;
 import counterset.explain.TrackWords;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Plan;
 import counterset.model.TargetCoverage;
 import counterset.model.Track;

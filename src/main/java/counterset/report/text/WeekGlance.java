@@ -1,9 +1,9 @@
 package counterset.report.text;
 
-import counterset.explain.English;
 import counterset.explain.ScoreWords;
 import counterset.explain.WeekWords;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Plan;
 import counterset.model.PlanScore;
 import counterset.model.WeekPlan;
@@ -75,9 +75,9 @@ final class WeekGlance {
       row(
           name(sets.muscle()),
           sets.halfSetsByDay().stream()
-              .map(half -> half == 0 ? "-" : WeekWords.halves(half))
+              .map(half -> half == 0 ? "-" : English.halves(half))
               .toList(),
-          WeekWords.halves(sets.halfSets()),
+          English.halves(sets.halfSets()),
           sets.range().least() + "-" + sets.range().most(),
           String.valueOf(sets.days()),
           note(sets));

@@ -1,7 +1,7 @@
 package counterset.report.vtt;
 
 import counterset.explain.BlockWords;
-import counterset.explain.English;
+import counterset.model.English;
 import counterset.model.Exercise;
 import counterset.model.Interval;
 import counterset.model.Plan;

@@ -58,44 +58,24 @@ final class HostileCatalogue {
   }
 
   private static Limitation limitation(Limitation it) {
-    return new Limitation(
-        it.id(),
-        bad(it.name()),
-        bad(it.names()),
-        it.maxDemand(),
-        it.avoidTraits(),
-        it.avoidPositions(),
-        bad(it.caution()),
-        bad(it.source()),
-        it.rules());
+    return it.toBuilder()
+        .name(bad(it.name()))
+        .names(bad(it.names()))
+        .caution(bad(it.caution()))
+        .source(bad(it.source()))
+        .build();
   }
 
   private static Exercise exercise(Exercise it) {
-    return new Exercise(
-        it.id(),
-        bad(it.name()),
-        bad(it.names()),
-        it.part(),
-        bad(it.pattern()),
-        bad(it.family()),
-        it.variantOf(),
-        it.multiJoint(),
-        it.intensity(),
-        it.level(),
-        it.primary(),
-        it.secondary(),
-        it.sides(),
-        it.position(),
-        it.needs(),
-        it.allowsWorn(),
-        it.demand(),
-        bad(it.demandSource()),
-        it.traits(),
-        it.met(),
-        it.seconds(),
-        bad(it.setup()),
-        bad(it.cues()),
-        bad(it.faults()),
-        it.figure());
+    return it.toBuilder()
+        .name(bad(it.name()))
+        .names(bad(it.names()))
+        .pattern(bad(it.pattern()))
+        .family(bad(it.family()))
+        .demandSource(bad(it.demandSource()))
+        .setup(bad(it.setup()))
+        .cues(bad(it.cues()))
+        .faults(bad(it.faults()))
+        .build();
   }
 }

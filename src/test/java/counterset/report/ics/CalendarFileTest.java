@@ -13,7 +13,7 @@ import counterset.model.WeekSession;
 import counterset.report.Golden;
 import counterset.report.Hostile;
 import counterset.report.Plans;
-import counterset.solve.WeekPlanner;
+import counterset.search.WeekPlanner;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;

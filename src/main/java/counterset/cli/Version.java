@@ -1,0 +1,26 @@
+package counterset.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Properties;
+import picocli.CommandLine.IVersionProvider;
+
+/** The version of this program, as it was built. */
+final class Version implements IVersionProvider {
+
+  static String current() {
+    try (InputStream in = Version.class.getResourceAsStream("version.properties")) {
+      Properties properties = new Properties();
+      properties.load(in);
+      return properties.getProperty("version");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public String[] getVersion() {
+    return new String[] {"counterset " + current()};
+  }
+}
