@@ -32,6 +32,49 @@ public final class Change {
     reorder = onlyReorders;
   }
 
+  /**
+   * Notes whether the session keeps its exercises, and each as often as before; if that is not
+   * plain, it counts as if it does not.
+   *
+   * @param session what stands in the places before the change
+   * @param balance one number a candidate, all 0, and 0 again afterwards
+   */
+  public void recognize(Candidate[] session, int perSuperset, int[] balance) {
+    reorder = true;
+    for (int i = 0; i < size && reorder; i++) {
+      reorder =
+          isWhole(candidates, i, i, perSuperset) && isWhole(session, places[i], i, perSuperset);
+    }
+    if (reorder) {
+      for (int i = 0; i < size; i++) {
+        balance[candidates[i].index()]++;
+        balance[session[places[i]].index()]--;
+      }
+      for (int i = 0; i < size; i++) {
+        reorder &= balance[candidates[i].index()] == 0 && balance[session[places[i]].index()] == 0;
+      }
+      for (int i = 0; i < size; i++) {
+        balance[candidates[i].index()] = 0;
+        balance[session[places[i]].index()] = 0;
+      }
+    }
+  }
+
+  /** Whether an exercise is there, and with both sides if it is one-sided. */
+  private boolean isWhole(Candidate[] where, int index, int i, int perSuperset) {
+    Candidate exercise = where[index];
+    if (exercise == null || !exercise.unilateral()) {
+      return exercise != null;
+    }
+    boolean first = places[i] % 2 == 0;
+    int other = first ? i + 1 : i - 1;
+    return perSuperset == 2
+        && other >= 0
+        && other < size
+        && places[other] == places[i] + (first ? 1 : -1)
+        && where[first ? index + 1 : index - 1] == exercise;
+  }
+
   /** Whether the session keeps its exercises. */
   public boolean isReorder() {
     return reorder;

@@ -39,6 +39,16 @@ record Rules<C extends Constraint>(List<C> constraints, List<Rule> rules) {
         kept.stream().map(this::constraint).toList(), kept.stream().map(this::rule).toList());
   }
 
+  /** What one unit of each adds to the score. */
+  int[] perUnit() {
+    return rules.stream().mapToInt(Rule::perUnit).toArray();
+  }
+
+  /** The level of each. */
+  Level[] levels() {
+    return rules.stream().map(Rule::level).toArray(Level[]::new);
+  }
+
   int size() {
     return constraints.size();
   }

@@ -10,7 +10,9 @@ final class StepCells {
   private final int perSuperset;
   private final int rounds;
   private final Tables tables;
-  private final Rules<StepConstraint> rules;
+  private final StepConstraint[] constraints;
+  private final Level[] levels;
+  private final int[] perUnit;
   private final StepWalk walk;
 
   // By index of the walk, of the session last computed: the state before it, and what it costs.
@@ -28,7 +30,10 @@ final class StepCells {
     perSuperset = facts.perSuperset();
     rounds = facts.clock().rounds();
     tables = Tables.of(facts);
-    rules = Rules.weighed(StepConstraint.class, facts);
+    Rules<StepConstraint> rules = Rules.weighed(StepConstraint.class, facts);
+    constraints = rules.constraints().toArray(StepConstraint[]::new);
+    levels = rules.levels();
+    perUnit = rules.perUnit();
     walk = new StepWalk(facts);
     inUse = new long[walk.size()];
     last = new int[walk.size()];
@@ -126,10 +131,10 @@ final class StepCells {
     cell.clear();
     boolean steps = walk.go(places, index);
     if (steps) {
-      for (int i = 0; i < rules.size(); i++) {
-        int amount = rules.constraint(i).measure(walk.step);
+      for (int i = 0; i < constraints.length; i++) {
+        int amount = constraints[i].measure(walk.step);
         if (amount != 0) {
-          cell.add(rules.rule(i), amount);
+          cell.add(levels[i], amount * perUnit[i]);
         }
       }
     }

@@ -5,7 +5,8 @@ final class SupersetCells {
 
   private final int perSuperset;
   private final Tables tables;
-  private final Rules<SupersetConstraint> rules;
+  private final SupersetConstraint[] constraints;
+  private final Rule[] rules;
   private final Group group;
   private final Matches matches = new Matches();
 
@@ -17,7 +18,9 @@ final class SupersetCells {
   SupersetCells(SessionFacts facts) {
     perSuperset = facts.perSuperset();
     tables = Tables.of(facts);
-    rules = Rules.weighed(SupersetConstraint.class, facts);
+    Rules<SupersetConstraint> weighed = Rules.weighed(SupersetConstraint.class, facts);
+    constraints = weighed.constraints().toArray(SupersetConstraint[]::new);
+    rules = weighed.rules().toArray(Rule[]::new);
     group = new Group(facts);
     cells = new Sums[facts.supersets()];
     counts = new int[cells.length][tables.supersetTags.length];
@@ -73,9 +76,9 @@ final class SupersetCells {
     }
     group.look(places, first);
     matches.cell = cell;
-    for (int i = 0; i < rules.size(); i++) {
-      matches.rule = rules.rule(i);
-      rules.constraint(i).measure(group, matches);
+    for (int i = 0; i < constraints.length; i++) {
+      matches.rule = rules[i];
+      constraints[i].measure(group, matches);
     }
   }
 

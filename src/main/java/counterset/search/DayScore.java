@@ -18,6 +18,8 @@ final class DayScore {
   private final Candidate[] standIns;
   private final Change change;
   private final Change standInChange;
+  private final int[] balance;
+  private final int perSuperset;
   // Null where the session is by itself.
   private WeekScore week;
   private WeekDay weekDay;
@@ -38,8 +40,9 @@ final class DayScore {
     standIns = new Candidate[places.length * facts.tracks()];
     change = new Change(places.length);
     standInChange = new Change(standIns.length);
-    change.clear(false);
-    standInChange.clear(false);
+    perSuperset = facts.perSuperset();
+    balance = new int[facts.candidates().size()];
+    clear();
   }
 
   /** Puts something into the base, which is to be computed then. */
@@ -105,6 +108,7 @@ final class DayScore {
       return;
     }
     if (change.size() > 0) {
+      change.recognize(places, perSuperset, balance);
       session.tryOut(change);
       if (week != null) {
         week.tryOut(weekDay, places, change);
