@@ -43,12 +43,9 @@ class ArchitectureTest {
           Map.entry("ask", Set.of("model", "catalogue")),
           Map.entry("timeline", Set.of("model")),
           Map.entry("typed", Set.of("model", "ask", "timeline")),
-          Map.entry("planning", Set.of("model")),
-          Map.entry("planning.constraints", Set.of("model")),
           Map.entry("score", Set.of("model", "timeline")),
           Map.entry("search", Set.of("score", "model", "timeline")),
-          Map.entry(
-              "bound", Set.of("planning", "planning.constraints", "score", "model", "timeline")),
+          Map.entry("bound", Set.of("score", "model", "timeline")),
           Map.entry("explain", Set.of("score", "model")),
           Map.entry("journal", Set.of("model", "json")),
           Map.entry("batch", Set.of("model", "json", "problem", "explain", "search")),

@@ -1,13 +1,17 @@
 package counterset.bound;
 
-import static counterset.planning.constraints.SessionConstraint.*;
-
 import counterset.model.Pairing;
 import counterset.model.SupersetKind;
-import counterset.planning.PairPoints;
 import counterset.score.Candidate;
+import counterset.score.Constraints;
+import counterset.score.ExerciseRepeated;
+import counterset.score.Level;
+import counterset.score.OpposingPair;
 import counterset.score.SessionFacts;
-import counterset.timeline.Kit;
+import counterset.score.SidesSplit;
+import counterset.score.Step;
+import counterset.score.StepConstraint;
+import java.util.List;
 
 /** What it is worth that one node follows another, floor trips apart; at most what it really is. */
 final class Arcs {
@@ -25,6 +29,9 @@ final class Arcs {
   private final Weights weights;
   private final int perSuperset;
   private final int rounds;
+  private final List<StepConstraint> steps = Constraints.of(StepConstraint.class);
+  private final OpposingPair pairs = Constraints.the(OpposingPair.class);
+  private final Step step;
 
   Arcs(SessionFacts facts, Nodes.Graph graph, Weights weights) {
     this.facts = facts;
@@ -32,18 +39,13 @@ final class Arcs {
     this.weights = weights;
     this.perSuperset = facts.perSuperset();
     this.rounds = facts.clock().rounds();
+    this.step = new Step(facts);
   }
 
   /** Across a rest, by node and node. */
   int[][] rest(int scale) {
-    int room = Kit.roomInRest(facts.clock());
     return matrix(
-        scale,
-        true,
-        (from, to) ->
-            from.candidate() == null
-                ? 0
-                : plus(change(from, to, room), neighbours(from, to, PairPoints.sameMuscle(false))));
+        scale, true, (from, to) -> from.candidate() == null ? 0 : step(from, to, false, true));
   }
 
   /** The moves from one place of a superset to the next, by the place they start from. */
@@ -79,7 +81,7 @@ final class Arcs {
   /** What doing both sides of one exercise is worth. */
   int bothSides() {
     Pairing pairing = facts.problem().pairing();
-    return weights.of(OPPOSING_PAIR) * PairPoints.of(pairing, SupersetKind.UNILATERAL);
+    return weights.of(OpposingPair.class) * pairs.points(pairing, SupersetKind.UNILATERAL);
   }
 
   /** How often one goes down or up inside a superset if its neighbours differ in that. */
@@ -101,7 +103,7 @@ final class Arcs {
 
   private int points(Node from, Node to, int weakest) {
     SupersetKind kind = SupersetKind.values()[Math.max(weakest, kind(from, to))];
-    return weights.of(OPPOSING_PAIR) * PairPoints.of(facts.problem().pairing(), kind);
+    return weights.of(OpposingPair.class) * pairs.points(facts.problem().pairing(), kind);
   }
 
   /** In all rounds; with more than two places, what happens between the rounds is left out. */
@@ -112,53 +114,45 @@ final class Arcs {
       return NEVER;
     }
     if (perSuperset == 2
-        && weights.matters(SIDES_SPLIT)
+        && weights.matters(SidesSplit.class)
         && (first.unilateral() || second.unilateral())) {
       return NEVER;
     }
-    int points = neighbours(from, to, PairPoints.sameMuscle(true));
-    points = plus(points, change(from, to, Kit.roomInside(facts.clock())));
+    int points = step(from, to, true, true);
     if (rounds > 1) {
       Node again =
           perSuperset == 2
               ? to.then(first)
               : new Node(first, first.handling().needs(), first.handling().keeps());
-      int later = change(again, to, Kit.roomInside(facts.clock()));
+      int later = step(again, to, true, false);
       if (perSuperset == 2) {
-        later = plus(later, change(to, again, Kit.roomInRest(facts.clock())));
+        later = plus(later, step(to, again, false, false));
       }
       points = later == NEVER ? NEVER : plus(points, (rounds - 1) * later);
     }
     return points;
   }
 
-  private int change(Node from, Node to, int room) {
-    Candidate next = to.candidate();
-    long inUse = from.kindest(next);
-    int seconds = facts.kit().seconds(inUse, from.candidate().handling(), next.handling());
-    if (seconds > room && weights.matters(CHANGEOVER_TOO_LONG)) {
-      return NEVER;
-    }
-    int items =
-        Long.bitCount(Kit.takenOff(inUse, next.handling()))
-            + Long.bitCount(Kit.putOn(inUse, next.handling()));
-    return -weights.of(EQUIPMENT_CHANGE) * items - weights.of(CHANGEOVER_SECONDS) * seconds;
-  }
-
-  private int neighbours(Node from, Node to, int sameMuscle) {
+  /**
+   * What the step constraints say of a step, at most.
+   *
+   * @param inside whether both are of one superset and round
+   * @param firstRound whether what comes is done for the first time
+   */
+  private int step(Node from, Node to, boolean inside, boolean firstRound) {
     Candidate before = from.candidate();
     Candidate after = to.candidate();
-    boolean inside = sameMuscle == PairPoints.sameMuscle(true);
-    if (inside && before == after && after.unilateral()) {
-      return 0;
-    }
-    if (before.root() == after.root() && weights.matters(EXERCISE_REPEATED)) {
+    if (firstRound && before.root() == after.root() && weights.matters(ExerciseRepeated.class)) {
       return NEVER;
     }
-    int points = -weights.of(JOINT_AGAIN) * Integer.bitCount(before.strained() & after.strained());
-    boolean matters = facts.problem().pairing() != Pairing.COMPOUND;
-    if (matters && (before.primary() & after.primary()) != 0) {
-      points -= weights.of(SAME_MUSCLE_IN_A_ROW) * sameMuscle;
+    step.look(before, after, from.kindest(after), inside, firstRound);
+    int points = 0;
+    for (StepConstraint constraint : steps) {
+      int units = constraint.measure(step);
+      if (units > 0 && constraint.level() == Level.HARD && weights.matters(constraint)) {
+        return NEVER;
+      }
+      points -= constraint.level() == Level.SOFT ? weights.of(constraint) * units : 0;
     }
     return points;
   }

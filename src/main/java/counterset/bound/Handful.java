@@ -1,7 +1,5 @@
 package counterset.bound;
 
-import counterset.planning.OneSidedShare;
-
 /**
  * What a session counts as a whole: how light it is, how often one goes down or up, and how many
  * supersets are one-sided; a multiplier each.
@@ -10,8 +8,9 @@ import counterset.planning.OneSidedShare;
  * @param light points a step, unscaled; 0 to leave it out, as the others
  * @param trip points a floor trip after the first
  * @param oneSided points a superset away from the share
+ * @param away by one-sided supersets, how many a session is away from the share
  */
-record Handful(int[] lightness, int light, int trip, int oneSided, int supersets, int scale)
+record Handful(int[] lightness, int light, int trip, int oneSided, int[] away, int scale)
     implements Term {
 
   @Override
@@ -32,7 +31,7 @@ record Handful(int[] lightness, int light, int trip, int oneSided, int supersets
   public long copy(int[] y, int at, double[] slope) {
     slope[at + 1] += 1;
     int best = 0;
-    for (int count = 1; count <= supersets; count++) {
+    for (int count = 1; count < away.length; count++) {
       best = worth(y[at + 2], count) > worth(y[at + 2], best) ? count : best;
     }
     slope[at + 2] -= best;
@@ -40,7 +39,7 @@ record Handful(int[] lightness, int light, int trip, int oneSided, int supersets
   }
 
   private long worth(int price, int count) {
-    long away = OneSidedShare.distance(count, supersets);
+    long away = this.away[count];
     return -(long) price * count - away * oneSided * scale;
   }
 

@@ -1,10 +1,11 @@
 package counterset.bound;
 
-import static counterset.planning.constraints.SessionConstraint.*;
-
 import counterset.model.Keep;
 import counterset.score.Candidate;
+import counterset.score.KeptMoved;
+import counterset.score.LightBeforeHeavy;
 import counterset.score.SessionFacts;
+import counterset.score.SidesSplit;
 import java.util.Arrays;
 import java.util.List;
 
@@ -61,7 +62,7 @@ final class Network {
     floor = new boolean[size];
     unilateral = new boolean[size];
     mayBeSecondSide = new boolean[size];
-    sidesMatter = weights.matters(SIDES_SPLIT);
+    sidesMatter = weights.matters(SidesSplit.class);
     for (int node = 1; node < size; node++) {
       Candidate of = nodes.get(node).candidate();
       candidate[node] = of.index();
@@ -76,11 +77,11 @@ final class Network {
     stages = arcs.stages(scale);
     bothSides = arcs.bothSides() * scale;
     tripsInside = arcs.tripsInside();
-    order = weights.of(LIGHT_BEFORE_HEAVY) * scale;
+    order = weights.of(LightBeforeHeavy.class) * scale;
     anywhere = new boolean[size];
     Arrays.fill(anywhere, true);
     pinned = new boolean[supersets * perSuperset][];
-    if (weights.matters(KEPT_MOVED)) {
+    if (weights.matters(KeptMoved.class)) {
       facts.problem().keep().forEach(this::pin);
     }
   }

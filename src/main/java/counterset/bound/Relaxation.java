@@ -1,8 +1,10 @@
 package counterset.bound;
 
-import static counterset.planning.constraints.SessionConstraint.*;
-
 import counterset.score.Candidate;
+import counterset.score.Constraints;
+import counterset.score.Level;
+import counterset.score.LightBeforeHeavy;
+import counterset.score.PlaceConstraint;
 import counterset.score.SessionFacts;
 import java.util.Arrays;
 import java.util.List;
@@ -42,18 +44,23 @@ final class Relaxation {
     y = new int[first[terms.size()]];
     List<Candidate> all = facts.candidates();
     prices = new Prices(all.size());
-    int order = scale * weights.of(LIGHT_BEFORE_HEAVY);
+    int order = scale * weights.of(LightBeforeHeavy.class);
     int[] intensity = all.stream().mapToInt(Candidate::intensity).toArray();
     refinement = new Refinement(memory, intensity, order);
-    ownOnce = all.stream().mapToInt(c -> scale * once(c, weights)).toArray();
-    ownPlace = all.stream().mapToInt(c -> c.loaded() ? 0 : -scale * weights.of(UNLOADED)).toArray();
+    ownOnce = all.stream().mapToInt(c -> scale * own(c, weights, false)).toArray();
+    ownPlace = all.stream().mapToInt(c -> scale * own(c, weights, true)).toArray();
   }
 
-  private static int once(Candidate candidate, Weights weights) {
-    return (candidate.liked() ? weights.of(LIKES) : 0)
-        - (candidate.disliked() ? weights.of(DISLIKES) : 0)
-        - candidate.stepsBelow() * weights.of(TOO_EASY)
-        - candidate.recentPoints() * weights.of(USED_RECENTLY);
+  /** What the place constraints say of an exercise: once a place, or once a superset. */
+  private static int own(Candidate candidate, Weights weights, boolean perPosition) {
+    int points = 0;
+    for (PlaceConstraint constraint : Constraints.of(PlaceConstraint.class)) {
+      if (constraint.level() == Level.SOFT && constraint.isPerPosition() == perPosition) {
+        int units = constraint.measure(candidate) * weights.of(constraint);
+        points += constraint.isReward() ? units : -units;
+      }
+    }
+    return points;
   }
 
   /**

@@ -1,15 +1,18 @@
 package counterset.bound;
 
-import static counterset.planning.constraints.SessionConstraint.*;
-
 import counterset.model.Bound;
 import counterset.model.Catalogue;
 import counterset.model.PlanScore;
 import counterset.model.Problem;
-import counterset.planning.constraints.SessionConstraint;
 import counterset.score.Candidate;
+import counterset.score.Constraints;
 import counterset.score.ExerciseFilter;
+import counterset.score.ExerciseRepeated;
+import counterset.score.Level;
+import counterset.score.PlaceConstraint;
 import counterset.score.SessionFacts;
+import counterset.score.SidesSplit;
+import counterset.score.SupersetEmpty;
 import counterset.timeline.SessionLength;
 import java.util.List;
 import java.util.Optional;
@@ -63,11 +66,11 @@ public final class ScoreBound {
   }
 
   private boolean isUsable(Candidate candidate) {
-    return !(candidate.missing() > 0 && weights.matters(EQUIPMENT_MISSING)
-        || candidate.unsafe() > 0 && weights.matters(UNSAFE_FOR_CLIENT)
-        || candidate.aboveLevel() && weights.matters(ABOVE_LEVEL)
-        || candidate.excluded() && weights.matters(EXCLUDED)
-        || candidate.unilateral() && facts.perSuperset() != 2 && weights.matters(SIDES_SPLIT));
+    boolean alone = candidate.unilateral() && facts.perSuperset() != 2;
+    return !(alone && weights.matters(SidesSplit.class))
+        && Constraints.of(PlaceConstraint.class).stream()
+            .filter(constraint -> constraint.level() == Level.HARD && weights.matters(constraint))
+            .allMatch(constraint -> constraint.measure(candidate) == 0);
   }
 
   /** As {@link #upperLimit(int, int, int)} with the usual number of steps. */
@@ -89,11 +92,11 @@ public final class ScoreBound {
       return OptionalInt.empty();
     }
     long budget = -(long) medium;
-    boolean holes = SUPERSET_EMPTY.weight(facts.problem()) <= budget;
+    boolean holes = weights.inFull(SupersetEmpty.class) <= budget;
     Network network = new Network(facts, usable, weights, scale, holes);
     Terms all = new Terms(facts, weights, scale);
     Wishes wishes = all.wishes(budget, holes);
-    boolean once = weights.matters(EXERCISE_REPEATED);
+    boolean once = weights.matters(ExerciseRepeated.class);
     Memory memory = new Memory(wishes, facts.candidates(), once);
     List<Term> terms = all.of(wishes);
     Relaxation relaxation = new Relaxation(facts, network, terms, memory, weights);
@@ -103,16 +106,8 @@ public final class ScoreBound {
 
   private int scale() {
     long place =
-        (long) (MULTIPLIERS * Descent.LARGEST) + 100L * heaviest() * facts.clock().rounds();
+        (long) (MULTIPLIERS * Descent.LARGEST) + 100L * weights.heaviest() * facts.clock().rounds();
     long session = place * facts.supersets() * facts.perSuperset();
     return session == 0 ? FINEST : (int) Math.min(FINEST, Long.highestOneBit(ROOM / session));
-  }
-
-  private int heaviest() {
-    int heaviest = 0;
-    for (SessionConstraint constraint : SessionConstraint.values()) {
-      heaviest = Math.max(heaviest, weights.of(constraint));
-    }
-    return heaviest;
   }
 }

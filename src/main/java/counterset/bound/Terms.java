@@ -1,18 +1,26 @@
 package counterset.bound;
 
-import static counterset.planning.constraints.SessionConstraint.*;
-
 import counterset.model.Problem;
 import counterset.model.Target;
 import counterset.score.Candidate;
+import counterset.score.Constraints;
+import counterset.score.EquipmentUnused;
+import counterset.score.ExerciseRepeated;
+import counterset.score.FamilyAgain;
+import counterset.score.FloorTrip;
+import counterset.score.IncludeMissing;
+import counterset.score.OneSidedShare;
 import counterset.score.SessionFacts;
+import counterset.score.SupersetEmpty;
+import counterset.score.TargetUncovered;
+import counterset.score.TooLight;
+import counterset.score.UnevenVolume;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The terms of a problem: all of its score that does not lie in a place or between neighbours. */
 final class Terms {
-
-  private static final int MODERATE = 2;
 
   private final SessionFacts facts;
   private final Problem problem;
@@ -33,14 +41,14 @@ final class Terms {
   /** The terms, the wishes among them. */
   List<Term> of(Wishes wishes) {
     List<Term> terms = new ArrayList<>();
-    if (weights.matters(EXERCISE_REPEATED)) {
+    if (weights.matters(ExerciseRepeated.class)) {
       int roots = all.stream().mapToInt(Candidate::root).max().orElse(-1) + 1;
       terms.add(new Once(Counts.one(all, roots, Candidate::root)));
     }
-    if (weights.matters(FAMILY_AGAIN)) {
+    if (weights.matters(FamilyAgain.class)) {
       terms.add(families());
     }
-    if (weights.matters(UNEVEN_VOLUME)) {
+    if (weights.matters(UnevenVolume.class)) {
       terms.add(volume());
     }
     terms.add(wishes);
@@ -51,7 +59,7 @@ final class Terms {
   private Term families() {
     int families = all.stream().mapToInt(Candidate::family).max().orElse(-1) + 1;
     Counts counts = Counts.one(all, families, Candidate::family);
-    return new Families(counts, weights.of(FAMILY_AGAIN) * scale, places);
+    return new Families(counts, weights.of(FamilyAgain.class) * scale, places);
   }
 
   private Term volume() {
@@ -65,11 +73,12 @@ final class Terms {
       }
       mostAtOnce = Math.max(mostAtOnce, sum);
     }
+    UnevenVolume uneven = Constraints.the(UnevenVolume.class);
     return new Volume(
         counts,
         problem.targets().stream().mapToInt(Target::emphasis).toArray(),
-        facts.clock().rounds(),
-        weights.of(UNEVEN_VOLUME) * scale,
+        (target, own, sum) -> uneven.measure(facts, target, own, sum),
+        weights.of(UnevenVolume.class) * scale,
         2 * places,
         mostAtOnce * places);
   }
@@ -85,26 +94,26 @@ final class Terms {
     List<Integer> wanted = new ArrayList<>();
     List<Integer> weight = new ArrayList<>();
     int rounds = facts.clock().rounds();
-    for (int i = 0; i < problem.targets().size() && weights.matters(TARGET_UNCOVERED); i++) {
+    for (int i = 0; i < problem.targets().size() && weights.matters(TargetUncovered.class); i++) {
       int target = i;
       int sets = problem.targets().get(i).minSets();
       // Nothing may be missing: then whole exercises count, not sets.
-      boolean whole = weights.of(TARGET_UNCOVERED) > budget;
+      boolean whole = weights.of(TargetUncovered.class) > budget;
       amounts.add((c, wish) -> (c.halfSets()[target] >> 1) * (whole ? 1 : rounds));
       wanted.add(whole ? (sets + rounds - 1) / rounds : sets);
-      weight.add(weights.of(TARGET_UNCOVERED));
+      weight.add(weights.of(TargetUncovered.class));
     }
-    for (int i = 0; i < problem.equipment().size() && weights.matters(EQUIPMENT_UNUSED); i++) {
+    for (int i = 0; i < problem.equipment().size() && weights.matters(EquipmentUnused.class); i++) {
       int item = i;
       amounts.add((c, wish) -> (int) (c.uses() >> item & 1));
       wanted.add(1);
-      weight.add(weights.of(EQUIPMENT_UNUSED));
+      weight.add(weights.of(EquipmentUnused.class));
     }
-    for (int i = 0; i < problem.include().size() && weights.matters(INCLUDE_MISSING); i++) {
+    for (int i = 0; i < problem.include().size() && weights.matters(IncludeMissing.class); i++) {
       int one = i;
       amounts.add((c, wish) -> (int) (c.included() >> one & 1));
       wanted.add(1);
-      weight.add(weights.of(INCLUDE_MISSING));
+      weight.add(weights.of(IncludeMissing.class));
     }
     Counts counts = Counts.several(all, wanted.size(), (c, wish) -> amounts.get(wish).of(c, wish));
     return new Wishes(
@@ -112,16 +121,23 @@ final class Terms {
         wanted.stream().mapToInt(Integer::intValue).toArray(),
         weight.stream().mapToInt(Integer::intValue).toArray(),
         budget,
-        holes ? weights.of(SUPERSET_EMPTY) : 0);
+        holes ? weights.of(SupersetEmpty.class) : 0);
   }
 
   private Term handful() {
     return new Handful(
-        all.stream().mapToInt(candidate -> MODERATE - candidate.intensity()).toArray(),
-        weights.of(TOO_LIGHT),
-        weights.of(FLOOR_TRIP),
-        facts.perSuperset() == 2 ? weights.of(ONE_SIDED_SHARE) : 0,
-        facts.supersets(),
+        all.stream().mapToInt(Constraints.the(TooLight.class)::ofPosition).toArray(),
+        weights.of(TooLight.class),
+        weights.of(FloorTrip.class),
+        facts.perSuperset() == 2 ? weights.of(OneSidedShare.class) : 0,
+        away(),
         scale);
+  }
+
+  private int[] away() {
+    OneSidedShare share = Constraints.the(OneSidedShare.class);
+    return IntStream.rangeClosed(0, facts.supersets())
+        .map(oneSided -> share.measure(facts, 0, oneSided))
+        .toArray();
   }
 }

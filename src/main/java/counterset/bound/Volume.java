@@ -1,7 +1,5 @@
 package counterset.bound;
 
-import counterset.planning.Shares;
-
 /**
  * Every target gets its share of the sets. The multipliers price the half sets of each target, and
  * those of all targets together.
@@ -24,11 +22,12 @@ final class Volume implements Term {
    * A term.
    *
    * @param emphasis by target
-   * @param weight scaled points of a set squared
+   * @param units what a target with so many of all half sets costs
+   * @param weight scaled points of a unit
    * @param mostOfOne half sets of one target in one round
    * @param mostOfAll half sets of all targets in one round
    */
-  Volume(Counts halfSets, int[] emphasis, int rounds, int weight, int mostOfOne, int mostOfAll) {
+  Volume(Counts halfSets, int[] emphasis, Units units, int weight, int mostOfOne, int mostOfAll) {
     this.halfSets = halfSets;
     this.targets = emphasis.length;
     this.mostOfOne = mostOfOne;
@@ -44,12 +43,16 @@ final class Volume implements Term {
       for (int all = 0; all <= mostOfAll; all++) {
         int[] row = new int[Math.min(mostOfOne, all) + 1];
         for (int own = 0; own < row.length; own++) {
-          row[own] =
-              weight * Shares.squaredDistance(own * rounds, all * rounds, emphasis[target], sum);
+          row[own] = weight * units.of(target, own, all);
         }
         cost[target][all] = row;
       }
     }
+  }
+
+  /** Units of a target by its half sets and those of all, in one round. */
+  interface Units {
+    int of(int target, int own, int all);
   }
 
   @Override

@@ -1,7 +1,8 @@
 package counterset.bound;
 
 import counterset.model.Problem;
-import counterset.planning.constraints.SessionConstraint;
+import counterset.score.Constraint;
+import counterset.score.Constraints;
 
 /**
  * The weights of a problem, as far as a limit needs them.
@@ -16,16 +17,35 @@ record Weights(Problem problem) {
 
   /** Whether the rewards are small enough to be added up safely. */
   boolean isBounded() {
-    return SessionConstraint.OPPOSING_PAIR.weight(problem) <= LARGEST
-        && SessionConstraint.LIKES.weight(problem) <= LARGEST;
+    return Constraints.OF_SESSIONS.stream()
+        .filter(Constraint::isReward)
+        .allMatch(constraint -> constraint.weight(problem.weights()) <= LARGEST);
   }
 
-  int of(SessionConstraint constraint) {
-    return Math.min(LARGEST, constraint.weight(problem));
+  /** The weight of a constraint as it is. */
+  <C extends Constraint> int inFull(Class<C> constraint) {
+    return Constraints.the(constraint).weight(problem.weights());
+  }
+
+  <C extends Constraint> int of(Class<C> constraint) {
+    return Math.min(LARGEST, inFull(constraint));
+  }
+
+  int of(Constraint constraint) {
+    return Math.min(LARGEST, constraint.weight(problem.weights()));
+  }
+
+  boolean matters(Constraint constraint) {
+    return constraint.weight(problem.weights()) > 0;
   }
 
   /** Whether breaking it costs anything. */
-  boolean matters(SessionConstraint constraint) {
-    return constraint.weight(problem) > 0;
+  boolean matters(Class<? extends Constraint> constraint) {
+    return inFull(constraint) > 0;
+  }
+
+  /** The largest of all that are counted. */
+  int heaviest() {
+    return Constraints.OF_SESSIONS.stream().mapToInt(this::of).max().orElse(0);
   }
 }

@@ -2,8 +2,6 @@ package counterset.bound;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import counterset.planning.OneSidedShare;
-import counterset.planning.Shares;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -13,6 +11,10 @@ class TermsTest {
 
   private static final int SCALE = 256;
   private static final int TRIALS = 200;
+
+  /** By one-sided supersets of 8, how many are missing to 2 or beyond 4. */
+  private static final int[] AWAY = {2, 1, 0, 0, 0, 1, 2, 3, 4};
+
   private static final Counts NOTHING = Counts.one(List.of(), 1, candidate -> 0);
 
   @Test
@@ -53,7 +55,7 @@ class TermsTest {
         }
         best = Math.max(best, sum);
       }
-      Volume term = new Volume(NOTHING, emphasis, rounds, weight, 8, 12);
+      Volume term = new Volume(NOTHING, emphasis, units(emphasis, rounds), weight, 8, 12);
       assertThat(term.copy(y, 0, new double[3])).as("trial %d", trial).isEqualTo(best);
     }
   }
@@ -63,16 +65,28 @@ class TermsTest {
     long best = Long.MIN_VALUE;
     int sum = emphasis[0] + emphasis[1];
     for (int own = 0; own <= Math.min(8, all); own++) {
-      int away = Shares.squaredDistance(own * rounds, all * rounds, emphasis[target], sum);
+      int away = squared(own * rounds, all * rounds, emphasis[target], sum);
       best = Math.max(best, -(long) price * own - (long) weight * away);
     }
     return best;
   }
 
+  private static Volume.Units units(int[] emphasis, int rounds) {
+    int sum = emphasis[0] + emphasis[1];
+    return (target, own, all) -> squared(own * rounds, all * rounds, emphasis[target], sum);
+  }
+
+  /** The distance from a share in sets, squared, to the nearest whole number. */
+  private static int squared(int halfSets, int all, int emphasis, int sum) {
+    double sets = halfSets / 2.0 - (double) emphasis * all / 2 / sum;
+    return (int) Math.round(sets * sets);
+  }
+
   /** A third of a set away rounds to nothing, seven tenths do not: half sets 1 and 2 of 2 and 1. */
   @Test
   void aDistanceBelowTheHalfCostsNothing() {
-    Volume term = new Volume(NOTHING, new int[] {1, 1}, 1, SCALE, 8, 3);
+    int[] even = {1, 1};
+    Volume term = new Volume(NOTHING, even, units(even, 1), SCALE, 8, 3);
     int[] none = new int[3];
     assertThat(term.copy(none, 0, new double[3])).isZero();
     int[] forTheFirst = {-5 * SCALE, 0, 0};
@@ -83,10 +97,10 @@ class TermsTest {
   @Test
   void oneSidedSupersetsChooseTheirBestNumber() {
     for (int price = -6; price <= 6; price++) {
-      Handful term = new Handful(new int[0], 0, 0, 6, 8, SCALE);
+      Handful term = new Handful(new int[0], 0, 0, 6, AWAY, SCALE);
       long best = Long.MIN_VALUE;
       for (int count = 0; count <= 8; count++) {
-        long worth = -price * count - 6L * OneSidedShare.distance(count, 8);
+        long worth = -price * count - 6L * AWAY[count];
         best = Math.max(best, worth * SCALE);
       }
       assertThat(term.copy(new int[] {0, 0, price * SCALE}, 0, new double[3])).isEqualTo(best);

@@ -1,6 +1,5 @@
 package counterset.score;
 
-import static counterset.planning.constraints.WeekConstraint.*;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.model.WeekProblem;

@@ -12,15 +12,15 @@ import counterset.model.Exercise;
 import counterset.model.Keep;
 import counterset.model.Plan;
 import counterset.model.Problem;
-import counterset.planning.constraints.SessionConstraint;
 import counterset.problem.ProblemReader;
+import counterset.score.Constraint;
+import counterset.score.Constraints;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,9 +33,7 @@ class OptionsTest {
 
   private static Problem shipped(String name) {
     Set<String> constraints =
-        Stream.of(SessionConstraint.values())
-            .map(SessionConstraint::id)
-            .collect(Collectors.toSet());
+        Constraints.OF_SESSIONS.stream().map(Constraint::id).collect(Collectors.toSet());
     return new ProblemReader(SHIPPED, constraints).read(Path.of("problems", name + ".json"));
   }
 
