@@ -1,7 +1,5 @@
 package counterset.search;
 
-import counterset.score.Level;
-
 import counterset.model.At;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
@@ -10,11 +8,11 @@ import counterset.model.PlanScore;
 import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.Superset;
-
 import counterset.score.Constraint;
 import counterset.score.Constraints;
 import counterset.score.ExerciseFilter;
 import counterset.score.Ledger;
+import counterset.score.Level;
 import counterset.score.Lineup;
 import counterset.score.SessionFacts;
 import counterset.timeline.SessionLength;

@@ -1,7 +1,5 @@
 package counterset.search;
 
-import counterset.score.Level;
-
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.PlanScore;
@@ -11,10 +9,10 @@ import counterset.model.WeekPlan;
 import counterset.model.WeekPlan.WeekMatch;
 import counterset.model.WeekPlan.WeekSets;
 import counterset.model.WeekProblem;
-
 import counterset.score.Candidate;
 import counterset.score.Constraints;
 import counterset.score.DayConstraint;
+import counterset.score.Level;
 import counterset.score.Lineup;
 import counterset.score.Rule;
 import counterset.score.WeekFacts;
