@@ -37,12 +37,13 @@ class ArchitectureTest {
   private static final Map<String, Set<String>> ARROWS =
       Map.ofEntries(
           Map.entry("model", Set.of()),
-          Map.entry("json", Set.of()),
-          Map.entry("catalogue", Set.of("model", "json")),
-          Map.entry("problem", Set.of("model", "catalogue", "json")),
-          Map.entry("ask", Set.of("model", "catalogue")),
+          Map.entry("spelling", Set.of()),
+          Map.entry("json", Set.of("spelling")),
+          Map.entry("catalogue", Set.of("model", "json", "spelling")),
+          Map.entry("problem", Set.of("model", "catalogue", "json", "spelling")),
+          Map.entry("ask", Set.of("model", "catalogue", "spelling")),
           Map.entry("timeline", Set.of("model")),
-          Map.entry("typed", Set.of("model", "ask", "timeline")),
+          Map.entry("typed", Set.of("model", "ask", "timeline", "spelling")),
           Map.entry("planning", Set.of("model")),
           Map.entry("planning.constraints", Set.of("model")),
           Map.entry("score", Set.of("model", "timeline")),

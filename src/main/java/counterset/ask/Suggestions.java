@@ -3,6 +3,7 @@ package counterset.ask;
 import counterset.model.Catalogue;
 import counterset.model.Equipment;
 import counterset.model.Limitation;
+import counterset.spelling.Slips;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -113,9 +114,9 @@ final class Suggestions {
       String name = plural ? singular + "s" : singular;
       double longer = Math.max(text.length(), name.length());
       boolean within = text.length() >= 5 && (" " + name + " ").contains(" " + text + " ");
-      int slip = longer < 4 ? 0 : longer < 7 ? 1 : longer < 11 ? 2 : 3;
+      int slip = Slips.allowed(text, name);
       int most = loosely && longer >= LEAST_TO_COMPARE ? (int) (NEAREST * longer) : slip;
-      int distance = EditDistance.between(text, name, within ? Integer.MAX_VALUE : most);
+      int distance = Slips.between(text, name);
       if (distance > 0 && (within || distance <= most)) {
         near.add(new Near(name, distance / longer, within || distance <= slip));
       }

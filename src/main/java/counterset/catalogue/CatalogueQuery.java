@@ -1,13 +1,13 @@
 package counterset.catalogue;
 
 import counterset.json.InvalidInputException;
-import counterset.json.Nearest;
 import counterset.json.Shown;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Limitation;
 import counterset.model.Part;
 import counterset.model.Region;
+import counterset.spelling.Nearest;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;

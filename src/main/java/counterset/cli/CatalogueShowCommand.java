@@ -1,11 +1,11 @@
 package counterset.cli;
 
 import counterset.json.BadRequest;
-import counterset.json.Nearest;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.report.json.CatalogueJson;
 import counterset.report.text.CatalogueSheet;
+import counterset.spelling.Nearest;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

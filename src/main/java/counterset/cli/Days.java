@@ -1,7 +1,7 @@
 package counterset.cli;
 
 import counterset.explain.WeekWords;
-import counterset.json.Nearest;
+import counterset.spelling.Nearest;
 import java.time.DayOfWeek;
 import java.util.Arrays;
 import java.util.EnumSet;

@@ -1,8 +1,8 @@
 package counterset.cli;
 
 import counterset.journal.Lift;
-import counterset.json.Nearest;
 import counterset.json.Shown;
+import counterset.spelling.Nearest;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;

@@ -1,6 +1,7 @@
 package counterset.cli;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,6 +18,9 @@ import java.util.OptionalInt;
  */
 final class Relaunch {
 
+  /** The encoding of arguments; what is read may have come in another one. */
+  private static final String ENCODING = System.getProperty("file.encoding", "UTF-8");
+
   private Relaunch() {}
 
   /** The exit status of the script; empty if this machine has to do the work itself. */
@@ -25,7 +29,7 @@ final class Relaunch {
     Path script = jar.resolveSibling("counterset");
     boolean possible =
         jar.endsWith("counterset.jar") && Files.isRegularFile(script) && Files.isExecutable(script);
-    if (!possible || hasOptions(args) || !survive(args)) {
+    if (!possible || hasOptions(args) || !survive(args, ENCODING)) {
       return OptionalInt.empty();
     }
     List<String> command = new ArrayList<>(List.of(script.toString()));
@@ -54,12 +58,16 @@ final class Relaunch {
   }
 
   /**
-   * Whether a process gets the arguments as they are, in the bytes of this system. No streams and
-   * no lambdas here: this machine has no archive and would have to make them.
+   * Whether a process gets the arguments as they are: they are handed to it in an encoding. No
+   * streams and no lambdas here: this machine has no archive and would have to make them.
    */
-  private static boolean survive(String[] args) {
+  static boolean survive(String[] args, String encoding) {
+    if (!Charset.isSupported(encoding)) {
+      return false;
+    }
+    Charset charset = Charset.forName(encoding);
     for (String arg : args) {
-      if (!new String(arg.getBytes()).equals(arg)) {
+      if (!new String(arg.getBytes(charset), charset).equals(arg)) {
         return false;
       }
     }

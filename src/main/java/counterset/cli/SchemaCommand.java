@@ -1,8 +1,8 @@
 package counterset.cli;
 
 import counterset.json.BadRequest;
-import counterset.json.Nearest;
 import counterset.json.Schemas;
+import counterset.spelling.Nearest;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;

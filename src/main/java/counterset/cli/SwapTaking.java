@@ -2,7 +2,6 @@ package counterset.cli;
 
 import counterset.explain.UnsuitedWords;
 import counterset.json.BadRequest;
-import counterset.json.Nearest;
 import counterset.json.Shown;
 import counterset.model.At;
 import counterset.model.Catalogue;
@@ -12,6 +11,7 @@ import counterset.model.Plan;
 import counterset.review.SwapChoices;
 import counterset.review.SwapWords;
 import counterset.search.Replacement;
+import counterset.spelling.Nearest;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -2,10 +2,10 @@ package counterset.cli;
 
 import counterset.explain.Modifications;
 import counterset.json.BadRequest;
-import counterset.json.Nearest;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.Track;
+import counterset.spelling.Nearest;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;

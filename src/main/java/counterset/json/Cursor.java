@@ -3,6 +3,7 @@ package counterset.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import counterset.model.Identified;
+import counterset.spelling.Nearest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;

@@ -1,5 +1,6 @@
 package counterset.json;
 
+import counterset.spelling.Nearest;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;

@@ -2,6 +2,7 @@ package counterset.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.Error;
+import counterset.spelling.Nearest;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;

@@ -4,6 +4,7 @@ import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import counterset.spelling.Nearest;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

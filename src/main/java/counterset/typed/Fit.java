@@ -1,10 +1,10 @@
 package counterset.typed;
 
-import counterset.ask.EditDistance;
 import counterset.model.Exercise;
 import counterset.model.Need;
 import counterset.model.Position;
 import counterset.model.Sides;
+import counterset.spelling.Slips;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -109,7 +109,7 @@ final class Fit {
 
   private boolean slip(Word word) {
     for (String key : left) {
-      if (stem(key).equals(stem(word.key())) || isNear(word.key(), key)) {
+      if (stem(key).equals(stem(word.key())) || Slips.only(word.key(), key)) {
         cost += stem(key).equals(stem(word.key())) ? 0 : SLIP;
         left.remove(key);
         count(word);
@@ -117,13 +117,6 @@ final class Fit {
       }
     }
     return false;
-  }
-
-  private static boolean isNear(String typed, String key) {
-    int most = Math.min(typed.length(), key.length()) >= 8 ? 2 : 1;
-    return typed.length() >= 4
-        && key.length() >= 4
-        && EditDistance.between(typed, key, most) <= most;
   }
 
   private static String stem(String key) {

@@ -1,11 +1,11 @@
 package counterset.typed;
 
-import counterset.ask.EditDistance;
 import counterset.ask.Keys;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Need;
 import counterset.model.Part;
+import counterset.spelling.Slips;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -213,26 +213,19 @@ final class NameMatcher {
         int shared =
             (int)
                 wanted.words().stream()
-                    .filter(word -> entry.keys().stream().anyMatch(key -> isLike(word.key(), key)))
+                    .filter(
+                        word -> entry.keys().stream().anyMatch(key -> Slips.only(word.key(), key)))
                     .count();
-        int apart =
-            EditDistance.between(typed, String.join(" ", entry.keys()), Integer.MAX_VALUE - 1);
-        near.add(new Near(entry.exercise().name(), shared, apart));
+        String name = String.join(" ", entry.keys());
+        if (shared > 0 || Slips.only(typed, name)) {
+          near.add(new Near(entry.exercise().name(), shared, Slips.between(typed, name)));
+        }
       }
     }
     near.sort(
         Comparator.comparingInt((Near it) -> -it.shared())
             .thenComparingInt(Near::apart)
             .thenComparing(Near::name));
-    return near.stream()
-        .filter(it -> it.shared() > 0 || it.apart() <= 4)
-        .map(Near::name)
-        .distinct()
-        .limit(4)
-        .toList();
-  }
-
-  private static boolean isLike(String typed, String key) {
-    return typed.equals(key) || typed.length() >= 4 && EditDistance.between(typed, key, 1) <= 1;
+    return near.stream().map(Near::name).distinct().limit(4).toList();
   }
 }

@@ -1,10 +1,9 @@
 package counterset.typed;
 
-import counterset.ask.EditDistance;
+import counterset.spelling.Nearest;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** What coaches write for short, and small slips. The abbreviations: common practice, no source. */
@@ -59,23 +58,7 @@ final class Shorthand {
     if (known.contains(key) || key.length() < 4 || NoteWords.isKnown(key)) {
       return List.of(key);
     }
-    return nearest(key, key.length() >= 8 ? 2 : 1).map(List::of).orElse(List.of(key));
-  }
-
-  /** The one known word that is nearest; empty if none or several are. */
-  private Optional<String> nearest(String key, int most) {
-    for (int apart = 1; apart <= most; apart++) {
-      int distance = apart;
-      List<String> near =
-          known.stream()
-              .filter(word -> word.length() >= 4)
-              .filter(word -> EditDistance.between(key, word, distance) <= distance)
-              .sorted()
-              .toList();
-      if (!near.isEmpty()) {
-        return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
-      }
-    }
-    return Optional.empty();
+    List<String> near = Nearest.all(key, known);
+    return near.size() == 1 ? near : List.of(key);
   }
 }

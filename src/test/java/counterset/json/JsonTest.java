@@ -56,21 +56,6 @@ class JsonTest {
   }
 
   @Test
-  void nearestWords() {
-    List<String> known =
-        List.of("minutes", "hamstrings", "goblet-squat", "split-squat", "hips", "lips");
-    assertThat(Nearest.to("minuets", known)).hasValue("minutes");
-    assertThat(Nearest.to("HAMSTRINGS", known)).hasValue("hamstrings");
-    assertThat(Nearest.to("squat", known)).hasValue("split-squat");
-    assertThat(Nearest.to("dips", known)).as("ties go by the alphabet").hasValue("hips");
-    assertThat(Nearest.to("zzzz", known)).isEmpty();
-    assertThat(Nearest.to("", known)).isEmpty();
-    assertThat(Nearest.to("x".repeat(1_000_000), known)).isEmpty();
-    assertThat(Nearest.distance("abcd", "acbd")).isEqualTo(1);
-    assertThat(Nearest.distance("", "abc")).isEqualTo(3);
-  }
-
-  @Test
   void shownValuesStayOnOneLineAndShort() {
     assertThat(Shown.of("a\nb\u202e")).isEqualTo("a\\u000ab\\u202e");
     assertThat(Shown.of("x".repeat(100))).isEqualTo("x".repeat(60) + "...");
