@@ -7,9 +7,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * How many slips a word may have and still be taken for a name: none below four letters, one below
- * seven, two below eleven, three from there on, by the longer of both. Further names are only
- * shown, up to half of the letters, and only for short phrases.
+ * A word with few enough slips is taken for a name (see {@code Slips}); others are only shown, from
+ * seven letters on, where at least half of the letters are right.
  */
 class SuggestionThresholdsTest {
 
@@ -27,7 +26,10 @@ class SuggestionThresholdsTest {
     "chaxr, 'Not understood; maybe \"chair\"?'",
     "chaxx, Not understood. Known equipment",
     "bixeps, 'Not understood; maybe \"biceps\"?'",
-    "tricxxs, 'Not understood; maybe \"triceps\"?'",
+    "tricxxs, 'Not understood, or not in the catalogue; the nearest known: \"triceps\".'",
+    "trixxxs, 'Not understood, or not in the catalogue; the nearest known: \"triceps\".'",
+    "trxxxxs, Not understood. Known equipment",
+    "bicxxs, Not understood. Known equipment",
     "kettxxbell, 'Not understood; maybe \"kettlebell\"?'",
     "kettxxxell, 'Not understood, or not in the catalogue; the nearest known: \"kettlebell\".'",
     "kettxxxxxl, 'Not understood, or not in the catalogue; the nearest known: \"kettlebell\".'",
