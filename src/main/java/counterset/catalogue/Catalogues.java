@@ -13,11 +13,22 @@ public final class Catalogues {
 
   private Catalogues() {}
 
-  /** The catalogue inside the program: from the class path, trusted, without validation. */
+  /**
+   * The catalogue inside the program: from the class path, trusted, without validation. Read once.
+   */
   public static Catalogue embedded() {
-    CatalogueFiles files = EmbeddedFiles.read();
-    InvalidInputException.throwIfAny(files.faults());
-    return Sheets.trusted(files).joinedTo(NOTHING);
+    return Embedded.CATALOGUE;
+  }
+
+  private static final class Embedded {
+
+    static final Catalogue CATALOGUE = read();
+
+    private static Catalogue read() {
+      CatalogueFiles files = EmbeddedFiles.read();
+      InvalidInputException.throwIfAny(files.faults());
+      return Sheets.trusted(files).joinedTo(NOTHING);
+    }
   }
 
   /**

@@ -5,6 +5,7 @@ import counterset.json.JsonDocument;
 import counterset.json.JsonFiles;
 import counterset.model.Figure;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,9 +18,15 @@ public final class Figures {
 
   private Figures() {}
 
-  /** The figures inside the program, by id. */
+  /** The figures inside the program, by id. Read once. */
   public static Map<String, Figure> embedded() {
-    return byId(EmbeddedFiles.figures());
+    return Embedded.FIGURES;
+  }
+
+  private static final class Embedded {
+
+    static final Map<String, Figure> FIGURES =
+        Collections.unmodifiableMap(byId(EmbeddedFiles.figures()));
   }
 
   /**

@@ -12,12 +12,16 @@ public final class TypedReader {
   private final Catalogue catalogue;
   private final Phrases phrases;
   private final AskReader asks;
+  private final EquipmentWords equipment;
+  private final NameMatcher matcher;
 
   /** A reader for one catalogue. */
   public TypedReader(Catalogue catalogue) {
     this.catalogue = catalogue;
     this.phrases = new Phrases(catalogue);
     this.asks = new AskReader(catalogue);
+    this.equipment = new EquipmentWords(catalogue);
+    this.matcher = new NameMatcher(catalogue, new Shorthand(phrases.keys()), equipment);
   }
 
   /**
@@ -28,8 +32,6 @@ public final class TypedReader {
    */
   public TypedReading read(String text, Optional<Problem> asked) {
     Shorthand shorthand = new Shorthand(phrases.keys());
-    EquipmentWords equipment = new EquipmentWords(catalogue);
-    NameMatcher matcher = new NameMatcher(catalogue, shorthand, equipment);
     Report report = new Report();
     Asked ask = new Asked(asks, asked, report);
     LineReader lines =

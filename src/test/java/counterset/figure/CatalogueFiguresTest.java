@@ -10,13 +10,16 @@ import counterset.model.Figure;
 import counterset.model.Part;
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -28,10 +31,27 @@ class CatalogueFiguresTest {
 
   private static final Map<String, Figure> FIGURES = Figures.embedded();
   private static final Map<String, Exercise> EXERCISES = Catalogues.embedded().exercises();
-  private static final int STEPS = 4;
+  private static final Map<String, Moving> MOVING = new ConcurrentHashMap<>();
 
-  static Stream<Figure> figures() {
-    return FIGURES.values().stream();
+  /** A figure in motion: by far the most costly part of every test, computed once for all. */
+  private record Moving(Motion motion, List<Motion.Held> held) {
+
+    static Moving of(Figure figure) {
+      return MOVING.computeIfAbsent(
+          figure.id(),
+          id -> {
+            Motion motion = new Motion(figure);
+            return new Moving(motion, motion.held(PoseFaults.STEPS));
+          });
+    }
+
+    List<Stance> frames() {
+      return held.stream().map(Motion.Held::stance).toList();
+    }
+  }
+
+  static Stream<Named<Figure>> figures() {
+    return FIGURES.values().stream().map(figure -> Named.of(figure.id(), figure));
   }
 
   @Test
@@ -67,13 +87,14 @@ class CatalogueFiguresTest {
   @ParameterizedTest
   @MethodSource("figures")
   void standsAsItSays(Figure figure) {
-    assertThat(PoseFaults.of(figure)).isEmpty();
+    Moving moving = Moving.of(figure);
+    assertThat(PoseFaults.of(figure, moving.motion(), moving.frames())).isEmpty();
   }
 
   @ParameterizedTest
   @MethodSource("figures")
   void limbsKeepTheirLengths(Figure figure) {
-    for (Stance stance : new Motion(figure).frames(STEPS)) {
+    for (Stance stance : Moving.of(figure).frames()) {
       Body body = stance.body();
       length(body, Spot.RIGHT_HIP, Spot.RIGHT_KNEE, Proportions.THIGH);
       length(body, Spot.LEFT_KNEE, Spot.LEFT_ANKLE, Proportions.SHANK);
@@ -88,8 +109,7 @@ class CatalogueFiguresTest {
   @ParameterizedTest
   @MethodSource("figures")
   void whatStandsStaysPut(Figure figure) {
-    Motion motion = new Motion(figure);
-    for (Motion.Held held : motion.held(STEPS)) {
+    for (Motion.Held held : Moving.of(figure).held()) {
       for (Contact contact : held.contacts()) {
         for (double miss : contact.misses(held.stance().body())) {
           assertThat(miss).as(figure.id() + ", " + contact.spot()).isCloseTo(0, within(0.02));
@@ -110,8 +130,9 @@ class CatalogueFiguresTest {
     Drawing drawing = new Drawing(exercise, figure);
 
     assertThat(label(drawing.still("<\"words\"> & more"))).isEqualTo("<\"words\"> & more");
-    assertThat(label(drawing.moving("words"))).isEqualTo("words");
-    assertThat(drawing.moving("words")).contains("<animate ");
+    String moving = drawing.moving("words");
+    assertThat(label(moving)).isEqualTo("words");
+    assertThat(moving).contains("<animate ");
     assertThat(drawing.still("words")).isEqualTo(new Drawing(exercise, figure).still("words"));
   }
 

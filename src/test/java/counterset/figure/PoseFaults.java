@@ -16,14 +16,25 @@ public final class PoseFaults {
   private static final double METRES_BELOW = 0.02;
   private static final double DEGREES_BEYOND = 3;
   private static final double DEGREES_OFF = 25;
-  private static final int STEPS = 4;
+
+  /** From one pose to the next. */
+  static final int STEPS = 4;
 
   private PoseFaults() {}
 
   /** One line a fault: the pose from 1, what and how much. */
   public static List<String> of(Figure figure) {
-    List<String> faults = new ArrayList<>();
     Motion motion = new Motion(figure);
+    return of(figure, motion, motion.frames(STEPS));
+  }
+
+  /**
+   * The same of a figure that has been set in motion.
+   *
+   * @param frames of {@link #STEPS} a pose
+   */
+  static List<String> of(Figure figure, Motion motion, List<Stance> frames) {
+    List<String> faults = new ArrayList<>();
     for (int i = 0; i < figure.poses().size(); i++) {
       String pose = "pose " + (i + 1) + ": ";
       Stance stance = motion.keys().get(i);
@@ -40,7 +51,6 @@ public final class PoseFaults {
         }
       }
     }
-    List<Stance> frames = motion.frames(STEPS);
     for (int i = 0; i < frames.size(); i++) {
       floor(frames.get(i).body(), "after pose " + (i / STEPS + 1) + ": ", faults);
     }

@@ -12,18 +12,27 @@ import counterset.model.SolverNote;
 import counterset.model.Target;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Random sessions over the real catalogue, most of them bad: whatever somebody may write by hand.
  */
 public final class RandomPlans {
 
+  /** Many tests look at the same ones. */
+  private static final Map<Long, Plan> PLANS = new ConcurrentHashMap<>();
+
   private RandomPlans() {}
 
   /** The same seed gives the same plan. */
   public static Plan of(long seed) {
+    return PLANS.computeIfAbsent(seed, RandomPlans::made);
+  }
+
+  private static Plan made(long seed) {
     Random random = new Random(seed);
     int size = 1 + random.nextInt(3);
     Intervals clock =

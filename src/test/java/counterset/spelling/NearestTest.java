@@ -28,6 +28,22 @@ class NearestTest {
   }
 
   @Test
+  void aPartOfAWordDoesFromThreeLettersOn() {
+    List<String> known = List.of("squat-jump", "goblet-squat", "jump-squat");
+    assertThat(Nearest.to("squat", known)).as("ties go by the alphabet").hasValue("jump-squat");
+    assertThat(Nearest.to("QUA", known)).hasValue("jump-squat");
+    assertThat(Nearest.to("qu", known)).isEmpty();
+    assertThat(Nearest.to("curl", List.of("leg-curl", "burl"))).as("a slip").hasValue("burl");
+  }
+
+  @Test
+  void longTextsAreNotCompared() {
+    String longest = "x".repeat(80);
+    assertThat(Nearest.to(longest, List.of(longest))).hasValue(longest);
+    assertThat(Nearest.to(longest + "x", List.of(longest + "x"))).isEmpty();
+  }
+
+  @Test
   void nothingIsBetterThanAGuess() {
     assertThat(Nearest.to("zzzz", KNOWN)).isEmpty();
     assertThat(Nearest.to("", KNOWN)).isEmpty();
