@@ -58,7 +58,8 @@ class LowerBodyFallsTest {
   @Test
   void unsteadyBalanceDoesNotGoDownAndUp() {
     are("unsteady-balance", false, "sit-up", "roll-down", "crunch-ball", "rolling-tuck");
-    are("unsteady-balance", false, "dumbbell-chop", "ball-back-extension");
+    are("unsteady-balance", false, "dumbbell-chop", "ball-back-extension", "goblet-squat");
+    are("unsteady-balance", false, "single-leg-calf-raise", "dumbbell-single-leg-calf-raise");
     are("unsteady-balance", true, "crunch", "dead-bug", "supported-hip-extension");
   }
 
@@ -115,6 +116,7 @@ class LowerBodyFallsTest {
   @Test
   void afterBirthTheBellyIsNotPressed() {
     are("after-birth", false, "crunch", "curl-up", "double-leg-lower", "forearm-plank");
+    are("after-birth", false, "prone-arm-leg-raise");
     are("after-birth", false, "jumping-jack", "heel-drop", "kettlebell-swing");
     are("after-birth", true, "dead-bug", "glute-bridge", "goblet-partial-squat", "bird-dog");
   }
@@ -127,6 +129,7 @@ class LowerBodyFallsTest {
   void bonesWantImpactUnlessTheSpineHasBroken() {
     are("low-bone-density", true, "heel-drop", "dumbbell-romanian-deadlift", "goblet-squat");
     are("spinal-fracture", false, "heel-drop", "dumbbell-romanian-deadlift", "goblet-squat");
+    are("spinal-fracture", false, "overhead-press", "overhead-triceps-extension");
     are("low-bone-density", false, "dumbbell-side-bend", "band-good-morning", "double-leg-lower");
     are("spinal-fracture", true, "bird-dog", "hip-hinge", "supported-side-leg-raise");
     are("no-jumping", false, "heel-drop");
