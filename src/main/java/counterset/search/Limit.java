@@ -32,22 +32,16 @@ public record Limit(Effort effort, OptionalInt seconds) {
   /**
    * When one of several phases of a search ends.
    *
-   * @param phase from 0
+   * @param done the shares of the search that are done by then
+   * @param own its own share
+   * @param all the shares of all phases
    * @param supersets of all sessions that can change
    */
-  TerminationConfig end(int phase, int phases, int supersets) {
+  TerminationConfig end(int done, int own, int all, int supersets) {
     TerminationConfig end = new TerminationConfig();
     return seconds.isPresent()
-        ? end.withMillisecondsSpentLimit(MILLIS * seconds.getAsInt() / phases)
-        : end.withMoveCountLimit(effort.moves(supersets) * (phase + 1) / phases);
-  }
-
-  /**
-   * By how much more than it is meant to have a phase must begin with: the solver counts, and
-   * cools, from its first move on.
-   */
-  int early(int phase) {
-    return seconds.isPresent() ? 1 : phase + 1;
+        ? end.withMillisecondsSpentLimit(Math.max(1, MILLIS * seconds.getAsInt() * own / all))
+        : end.withMoveCountLimit(effort.moves(supersets) * done / all);
   }
 
   /** Whether the number of moves is the same whenever this is asked for. */

@@ -18,8 +18,31 @@ import java.util.List;
  */
 final class SearchConfig {
 
-  /** Points that a move may lose when a phase begins, in the mean: about one soft match. */
-  private static final int[] SOFT = {8, 4, 3};
+  /**
+   * A survey that may break a rule or forgo a wish for a while, since where few sessions meet all
+   * of them no way may lead there from one that nearly does; then three phases about as warm as one
+   * soft match.
+   */
+  private static final List<Phase> PHASES =
+      List.of(
+          new Phase(1, 1, 1, 20),
+          new Phase(2, 0, 0, 8),
+          new Phase(2, 0, 0, 4),
+          new Phase(2, 0, 0, 3));
+
+  /**
+   * A phase.
+   *
+   * @param share of the moves
+   * @param soft points that a move may lose when it begins, in the mean; likewise the others
+   */
+  private record Phase(int share, int hard, int medium, int soft) {
+
+    /** Hotter by a factor, since the solver cools from its first move on. */
+    HardMediumSoftScore temperature(double early) {
+      return HardMediumSoftScore.of(hard, medium, (int) Math.round(early * soft));
+    }
+  }
 
   private SearchConfig() {}
 
@@ -30,8 +53,11 @@ final class SearchConfig {
    */
   static SolverConfig of(long seed, Limit limit, int supersets, EnvironmentMode mode) {
     List<LocalSearchPhaseConfig> phases = new ArrayList<>();
-    for (int phase = 0; phase < SOFT.length; phase++) {
-      int soft = SOFT[phase] * limit.early(phase);
+    int all = PHASES.stream().mapToInt(Phase::share).sum();
+    int done = 0;
+    for (Phase phase : PHASES) {
+      done += phase.share;
+      double early = limit.isCounted() ? (double) done / phase.share : 1;
       phases.add(
           new LocalSearchPhaseConfig()
               .withMoveSelectorConfig(
@@ -39,9 +65,9 @@ final class SearchConfig {
               .withAcceptorConfig(
                   new LocalSearchAcceptorConfig()
                       .withSimulatedAnnealingStartingTemperature(
-                          HardMediumSoftScore.ofSoft(soft).toString()))
+                          phase.temperature(early).toString()))
               .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
-              .withTerminationConfig(limit.end(phase, SOFT.length, supersets)));
+              .withTerminationConfig(limit.end(done, phase.share, all, supersets)));
     }
     return new SolverConfig()
         .withSolutionClass(Draft.class)
