@@ -25,7 +25,7 @@ final class SearchConfig {
    */
   private static final List<Phase> PHASES =
       List.of(
-          new Phase(1, 1, 1, 20),
+          new Phase(2, 3, 2, 40),
           new Phase(2, 0, 0, 8),
           new Phase(2, 0, 0, 4),
           new Phase(2, 0, 0, 3));
