@@ -50,7 +50,21 @@ public final class WeekLedger {
    */
   public static List<Integer> halfSetsByDay(
       WeekFacts facts, List<Candidate[]> sessions, String muscle) {
-    return byDay(Constraints.weekly(WeeklyVolume.class), facts, sessions, muscle);
+    DayConstraint volume = Constraints.weekly(WeeklyVolume.class);
+    WeekLedger ledger = new WeekLedger(facts, sessions);
+    List<Integer> byDay = new ArrayList<>();
+    for (WeekDay day : facts.days()) {
+      int[] sum = {0};
+      for (Candidate done : ledger.work.get(day.index())) {
+        volume.ofExercise(
+            facts,
+            day,
+            done,
+            (subject, amount) -> sum[0] += subject.id().equals(muscle) ? amount : 0);
+      }
+      byDay.add(sum[0]);
+    }
+    return byDay;
   }
 
   /** On how many days of the week a muscle group is trained directly. */
@@ -60,24 +74,6 @@ public final class WeekLedger {
         ledger.work.stream()
             .filter(day -> day.stream().anyMatch(c -> c.exercise().primary().contains(muscle)))
             .count();
-  }
-
-  private static List<Integer> byDay(
-      DayConstraint constraint, WeekFacts facts, List<Candidate[]> sessions, String muscle) {
-    WeekLedger ledger = new WeekLedger(facts, sessions);
-    List<Integer> byDay = new ArrayList<>();
-    for (WeekDay day : facts.days()) {
-      int[] sum = {0};
-      for (Candidate done : ledger.work.get(day.index())) {
-        constraint.ofExercise(
-            facts,
-            day,
-            done,
-            (subject, amount) -> sum[0] += subject.id().equals(muscle) ? amount : 0);
-      }
-      byDay.add(sum[0]);
-    }
-    return byDay;
   }
 
   private void together(WeekCounts counts) {

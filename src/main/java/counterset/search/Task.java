@@ -39,16 +39,6 @@ record Task(List<Day> days, Optional<WeekFacts> week, Optional<Fence> fence) {
       }
       return open && pinned.length > 0 && !from.facts().candidates().isEmpty();
     }
-
-    /** Whether anything is there that may change. */
-    boolean isBegun() {
-      for (int place = 0; place < pinned.length; place++) {
-        if (!pinned[place] && from.places()[place] != null) {
-          return true;
-        }
-      }
-      return false;
-    }
   }
 
   /** One session by itself. */
@@ -58,9 +48,5 @@ record Task(List<Day> days, Optional<WeekFacts> week, Optional<Fence> fence) {
 
   boolean isMovable() {
     return days.stream().anyMatch(Day::isMovable);
-  }
-
-  boolean isBegun() {
-    return days.stream().anyMatch(Day::isBegun);
   }
 }
