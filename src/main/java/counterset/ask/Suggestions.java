@@ -116,9 +116,11 @@ final class Suggestions {
       boolean within = text.length() >= 5 && (" " + name + " ").contains(" " + text + " ");
       int slip = Slips.allowed(text, name);
       int most = loosely && longer >= LEAST_TO_COMPARE ? (int) (NEAREST * longer) : slip;
-      int distance = Slips.between(text, name);
-      if (distance > 0 && (within || distance <= most)) {
-        near.add(new Near(name, distance / longer, within || distance <= slip));
+      if (within || Math.abs(text.length() - name.length()) <= most) {
+        int distance = Slips.between(text, name);
+        if (distance > 0 && (within || distance <= most)) {
+          near.add(new Near(name, distance / longer, within || distance <= slip));
+        }
       }
     }
   }

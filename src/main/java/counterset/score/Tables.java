@@ -106,6 +106,13 @@ final class Tables {
     }
   }
 
+  /** By candidate: pairs of a tag of one constraint and an amount. */
+  static int[][] tags(CountConstraint constraint, SessionFacts facts) {
+    List<List<Integer>> pairs = lists(facts.candidates().size());
+    exercises(constraint, facts, 0, pairs);
+    return arrays(pairs);
+  }
+
   private static void positions(
       CountConstraint constraint, SessionFacts facts, int base, List<List<Integer>> pairs) {
     for (Candidate candidate : facts.candidates()) {

@@ -17,6 +17,11 @@ public abstract class TrackConstraint extends PlanConstraint {
     return 0;
   }
 
+  /** Whether it measures two exercises together; else it measures each place. */
+  public boolean isOfPairs() {
+    return false;
+  }
+
   /**
    * Units for two exercises that they do, the earlier first, of which one is a modification at
    * least.

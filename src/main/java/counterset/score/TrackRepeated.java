@@ -19,6 +19,11 @@ public final class TrackRepeated extends TrackConstraint implements MatchByMatch
   }
 
   @Override
+  public boolean isOfPairs() {
+    return true;
+  }
+
+  @Override
   public int measurePair(Candidate earlier, Candidate later) {
     return earlier.root() == later.root() ? 1 : 0;
   }

@@ -1,5 +1,7 @@
 package counterset.score;
 
+import java.util.List;
+
 /**
  * Walks through a session once for each track, as its followers do it, and tells a sink every
  * match. It keeps scratch arrays, so an instance serves one thread.
@@ -8,8 +10,13 @@ final class TrackWalk {
 
   private final SessionFacts facts;
   private final Rules<TrackConstraint> places;
+  private final Rules<TrackConstraint> pairs;
   private final Rules<StepConstraint> steps;
   private final Rules<CountConstraint> counts;
+
+  /** By constraint that counts and by candidate: pairs of a tag and an amount. */
+  private final List<int[][]> tagsOf;
+
   private final Candidate[] effective;
   private final boolean[] counted;
   private final boolean[] isModified;
@@ -17,9 +24,12 @@ final class TrackWalk {
 
   TrackWalk(SessionFacts facts) {
     this.facts = facts;
-    places = Rules.all(TrackConstraint.class, facts);
+    Rules<TrackConstraint> all = Rules.all(TrackConstraint.class, facts);
+    places = all.where(constraint -> !constraint.isOfPairs());
+    pairs = all.where(TrackConstraint::isOfPairs);
     steps = Rules.all(StepConstraint.class, facts).where(StepConstraint::isForTracks);
     counts = Rules.all(CountConstraint.class, facts).where(this::isForSomeTrack);
+    tagsOf = counts.constraints().stream().map(c -> Tables.tags(c, facts)).toList();
     effective = new Candidate[facts.supersets() * facts.perSuperset()];
     counted = new boolean[effective.length];
     isModified = new boolean[effective.length];
@@ -88,12 +98,12 @@ final class TrackWalk {
   }
 
   private void pair(int earlier, int later, int track, Sink sink) {
-    for (int i = 0; i < places.size(); i++) {
-      int amount = places.constraint(i).measurePair(effective[earlier], effective[later]);
+    for (int i = 0; i < pairs.size(); i++) {
+      int amount = pairs.constraint(i).measurePair(effective[earlier], effective[later]);
       if (amount > 0) {
         Candidate modification = effective[isModified[later] ? later : earlier];
         String subject = modification.exercise().id();
-        sink.match(places.rule(i), amount, earlier, later, subject, track);
+        sink.match(pairs.rule(i), amount, earlier, later, subject, track);
       }
     }
   }
@@ -101,12 +111,7 @@ final class TrackWalk {
   private void counts(int track, Sink sink) {
     for (int i = 0; i < counts.size(); i++) {
       CountConstraint constraint = counts.constraint(i);
-      int[] count = new int[constraint.tags(facts)];
-      for (int place = 0; place < effective.length; place++) {
-        if (counted[place] && effective[place] != null) {
-          constraint.ofExercise(facts, effective[place], (tag, amount) -> count[tag] += amount);
-        }
-      }
+      int[] count = count(tagsOf.get(i), constraint.tags(facts));
       for (int tag = 0; tag < count.length; tag++) {
         if (constraint.isForTrack(facts, track, tag)) {
           int amount = constraint.measure(facts, tag, count[tag]);
@@ -117,6 +122,19 @@ final class TrackWalk {
         }
       }
     }
+  }
+
+  private int[] count(int[][] tags, int size) {
+    int[] count = new int[size];
+    for (int place = 0; place < effective.length; place++) {
+      if (counted[place] && effective[place] != null) {
+        int[] own = tags[effective[place].index()];
+        for (int i = 0; i < own.length; i += 2) {
+          count[own[i]] += own[i + 1];
+        }
+      }
+    }
+    return count;
   }
 
   private void steps(int track, Sink sink) {

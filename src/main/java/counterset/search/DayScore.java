@@ -24,6 +24,7 @@ final class DayScore {
   private WeekScore week;
   private WeekDay weekDay;
   private boolean tried;
+  private boolean tracksKnown;
 
   // Of the base.
   private int hard;
@@ -70,7 +71,13 @@ final class DayScore {
     hard = session.hard();
     medium = session.medium();
     soft = session.soft();
-    if (tracks != null) {
+    tracksKnown = tracks == null;
+  }
+
+  /** Most bases are left before anybody asks for what their tracks cost. */
+  private void computeTracks() {
+    if (!tracksKnown) {
+      tracksKnown = true;
       tracks.compute(places, standIns);
       trackHard = tracks.hard();
       trackMedium = tracks.medium();
@@ -105,6 +112,7 @@ final class DayScore {
   void tryOut() {
     tried = change.size() + standInChange.size() > 0;
     if (!tried) {
+      computeTracks();
       return;
     }
     if (change.size() > 0) {
