@@ -28,13 +28,15 @@ await withBrowser(async (browser) => {
     { timeout: whole * 1000 + PATIENCE },
   );
   const changes = await page.evaluate(() => window.changes);
-  // Every second of every interval is shown once; the first is there from the beginning.
+  // Every second of every interval is shown once; the first is there from the beginning, or drawn
+  // late by a busy machine.
   const wanted = all.flatMap((it) =>
     Array.from({ length: it.end - it.start }, (_, i) => String(it.end - it.start - i)),
   );
-  const seen = changes.filter((it) => it.passed > 500).map((it) => it.seconds);
+  const counted = changes.slice(changes.findIndex((it) => it.seconds !== wanted[0]));
+  const seen = counted.map((it) => it.seconds);
   assert.deepEqual(seen, [...wanted.slice(1), "0"]);
-  const late = changes.filter((it) => it.passed > 500).map((it, i) => it.passed - (i + 1) * 1000);
+  const late = counted.map((it, i) => it.passed - (i + 1) * 1000);
   assert.ok(Math.min(...late) > -20, "never early: " + Math.min(...late));
   const half = late.slice(late.length / 2).sort((a, b) => a - b);
   assert.ok(half[Math.floor(half.length / 2)] < LATEST, "late in the second half: " + half);
