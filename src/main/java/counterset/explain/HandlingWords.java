@@ -131,6 +131,7 @@ public final class HandlingWords {
           case WALL -> from.isFloor() ? "Get up and go to the wall." : "Go to the wall.";
           case KNEELING -> floor(from, to, ", kneeling");
           case QUADRUPED -> floor(from, to, ", hands and knees");
+          case FLOOR_SEATED -> floor(from, to, ", sitting");
           case SUPINE -> floor(from, to, "");
           case PRONE -> floor(from, to, ", face down");
           case SIDE_LYING -> floor(from, to, ", on your side");

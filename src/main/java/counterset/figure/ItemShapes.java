@@ -58,7 +58,7 @@ final class ItemShapes {
         ring(Spot.LEFT_ANKLE, Spot.LEFT_KNEE, HALF_CUFF, CUFF, Look.ITEM);
       }
       case "loop-band" -> figure.loop().ifPresent(this::loop);
-      case "long-band" -> figure.bands().forEach(this::band);
+      case "long-band", "assist-band" -> figure.bands().forEach(this::band);
       default -> {
         // What stands around is drawn as a thing of the figure.
       }

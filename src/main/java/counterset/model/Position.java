@@ -2,13 +2,14 @@ package counterset.model;
 
 /**
  * How the body is placed during an exercise. A seat is a chair or a ball; whoever sits on the floor
- * counts as supine.
+ * or on a low step is floor-seated.
  */
 public enum Position implements Identified {
   STANDING("standing", false),
   SEATED("seated", false),
   KNEELING("kneeling", true),
   QUADRUPED("quadruped", true),
+  FLOOR_SEATED("floor-seated", true),
   SUPINE("supine", true),
   PRONE("prone", true),
   SIDE_LYING("side-lying", true),

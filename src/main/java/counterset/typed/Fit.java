@@ -147,7 +147,7 @@ final class Fit {
     Position position = exercise.position();
     return switch (key) {
       case "standing" -> position == Position.STANDING;
-      case "seated", "sitting" -> position == Position.SEATED;
+      case "seated", "sitting" -> position == Position.SEATED || position == Position.FLOOR_SEATED;
       case "kneeling" -> position == Position.KNEELING;
       case "lying", "floor" -> position.isFloor();
       case "supported", "hand" ->

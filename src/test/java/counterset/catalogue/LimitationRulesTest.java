@@ -44,6 +44,8 @@ class LimitationRulesTest {
           "Thomee 1997",
           "NICE NG59",
           "McGill, Low Back Disorders",
+          "Kessel and Watson 1977",
+          "Kolber 2013",
           "Kolber 2014",
           "Schoenfeld 2011",
           "Handbook convention",
@@ -340,8 +342,9 @@ class LimitationRulesTest {
   // Shoulders and wrists
 
   /**
-   * Nothing through 60 to 120 degrees of abduction, no turned-in raising, nothing behind the neck:
-   * Kolber 2014, Schoenfeld 2011 (from memory).
+   * Nothing through 60 to 120 degrees of abduction: Kessel and Watson 1977 (from memory); no
+   * lateral raise or upright row above shoulder height: Kolber 2014 (secondary), Schoenfeld 2011
+   * (from memory); nothing behind the neck: Kolber 2013 (from memory).
    */
   @Test
   void soreShouldersStayBelowThePainfulArc() {
