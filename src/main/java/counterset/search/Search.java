@@ -55,7 +55,7 @@ final class Search {
       all.add(
           new Starts.Start(
               SearchConfig.of(
-                  seed + start * SEED_STEP, limit, supersets, EnvironmentMode.NO_ASSERT),
+                  seed + start * SEED_STEP, start, limit, supersets, EnvironmentMode.NO_ASSERT),
               Draft.of(tasks.apply(start))));
     }
     Starts.Found found = starts.best(all);

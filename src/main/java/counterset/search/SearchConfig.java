@@ -23,11 +23,21 @@ final class SearchConfig {
    * of them no way may lead there from one that nearly does; then three phases about as warm as one
    * soft match.
    */
-  private static final List<Phase> PHASES =
+  private static final List<Phase> SURVEY_FIRST =
       List.of(
           new Phase(2, 3, 2, 40),
           new Phase(2, 0, 0, 8),
           new Phase(2, 0, 0, 4),
+          new Phase(2, 0, 0, 3));
+
+  /** The same with short surveys between the phases: every second search finds other ways so. */
+  private static final List<Phase> SURVEYS_BETWEEN =
+      List.of(
+          new Phase(1, 1, 1, 30),
+          new Phase(2, 0, 0, 8),
+          new Phase(1, 3, 1, 12),
+          new Phase(2, 0, 0, 4),
+          new Phase(1, 3, 1, 12),
           new Phase(2, 0, 0, 3));
 
   /**
@@ -49,13 +59,15 @@ final class SearchConfig {
   /**
    * The configuration of one search.
    *
+   * @param start its number among the searches of one task, from 0
    * @param supersets of all sessions that can change
    */
-  static SolverConfig of(long seed, Limit limit, int supersets, EnvironmentMode mode) {
+  static SolverConfig of(long seed, int start, Limit limit, int supersets, EnvironmentMode mode) {
     List<LocalSearchPhaseConfig> phases = new ArrayList<>();
-    int all = PHASES.stream().mapToInt(Phase::share).sum();
+    List<Phase> plan = start % 2 == 0 ? SURVEY_FIRST : SURVEYS_BETWEEN;
+    int all = plan.stream().mapToInt(Phase::share).sum();
     int done = 0;
-    for (Phase phase : PHASES) {
+    for (Phase phase : plan) {
       done += phase.share;
       double early = limit.isCounted() ? (double) done / phase.share : 1;
       phases.add(

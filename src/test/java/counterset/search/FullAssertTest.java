@@ -48,7 +48,7 @@ class FullAssertTest {
 
   private static Draft solve(Task task, long seed) {
     Limit limit = new Limit(Effort.QUICK, OptionalInt.empty());
-    SolverConfig config = SearchConfig.of(seed, limit, 8, EnvironmentMode.FULL_ASSERT);
+    SolverConfig config = SearchConfig.of(seed, (int) seed, limit, 8, EnvironmentMode.FULL_ASSERT);
     config.setTerminationConfig(new TerminationConfig().withMoveCountLimit((long) MOVES));
     return SolverFactory.<Draft>create(config).buildSolver().solve(Draft.of(task));
   }
