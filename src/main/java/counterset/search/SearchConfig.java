@@ -30,7 +30,7 @@ final class SearchConfig {
           new Phase(2, 0, 0, 4),
           new Phase(2, 0, 0, 3));
 
-  /** The same with short surveys between the phases: every second search finds other ways so. */
+  /** The same with short surveys between the phases: every third search finds other ways so. */
   private static final List<Phase> SURVEYS_BETWEEN =
       List.of(
           new Phase(1, 1, 1, 30),
@@ -64,7 +64,7 @@ final class SearchConfig {
    */
   static SolverConfig of(long seed, int start, Limit limit, int supersets, EnvironmentMode mode) {
     List<LocalSearchPhaseConfig> phases = new ArrayList<>();
-    List<Phase> plan = start % 2 == 0 ? SURVEY_FIRST : SURVEYS_BETWEEN;
+    List<Phase> plan = start % 3 < 2 ? SURVEY_FIRST : SURVEYS_BETWEEN;
     int all = plan.stream().mapToInt(Phase::share).sum();
     int done = 0;
     for (Phase phase : plan) {
