@@ -32,6 +32,8 @@ final class ExerciseElement {
         .multiJoint(at.field("multiJoint").bool().orElse(false))
         .intensity(integer(at, "intensity"))
         .level(integer(at, "level"))
+        .standing(at.field("standing").integer().orElse(Exercise.KNOWN))
+        .standingSources(at.field("standingSources").texts())
         .primary(set(at, "primary"))
         .secondary(set(at, "secondary"))
         .sides(constant(at, "sides", Sides.class))

@@ -16,6 +16,8 @@ import java.util.Set;
  * @param intensity 1 (small, single-joint) to 3 (heavy, multi-joint): the order of work within a
  *     session
  * @param level 1 (anyone) to 3 (skilled)
+ * @param standing how well known it is: 3 a staple of the trade, 2 known, 1 a last resort
+ * @param standingSources the lists that name it or its plain form, by code
  * @param primary the muscle groups trained first, by id; never empty
  * @param secondary the muscle groups that help, by id
  * @param allowsWorn worn equipment that may stay on although it is not needed, by id
@@ -36,6 +38,8 @@ public record Exercise(
     boolean multiJoint,
     int intensity,
     int level,
+    int standing,
+    List<String> standingSources,
     Set<String> primary,
     Set<String> secondary,
     Sides sides,
@@ -52,8 +56,15 @@ public record Exercise(
     List<String> faults,
     Optional<String> figure) {
 
+  /** The standing of an exercise about which nothing is said. */
+  public static final int KNOWN = 2;
+
+  /** The standing of an exercise that is done only where nothing better is left. */
+  public static final int LAST_RESORT = 1;
+
   public Exercise {
     names = List.copyOf(names);
+    standingSources = List.copyOf(standingSources);
     primary = Ordered.set(primary);
     secondary = Ordered.set(secondary);
     needs = List.copyOf(needs);

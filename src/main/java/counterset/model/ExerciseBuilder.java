@@ -22,6 +22,8 @@ public final class ExerciseBuilder {
   private boolean multiJoint;
   private int intensity;
   private int level;
+  private int standing = Exercise.KNOWN;
+  private List<String> standingSources = List.of();
   private Set<String> primary = Set.of();
   private Set<String> secondary = Set.of();
   private Sides sides;
@@ -51,6 +53,8 @@ public final class ExerciseBuilder {
     multiJoint = exercise.multiJoint();
     intensity = exercise.intensity();
     level = exercise.level();
+    standing = exercise.standing();
+    standingSources = exercise.standingSources();
     primary = exercise.primary();
     secondary = exercise.secondary();
     sides = exercise.sides();
@@ -115,6 +119,16 @@ public final class ExerciseBuilder {
 
   public ExerciseBuilder level(int value) {
     level = value;
+    return this;
+  }
+
+  public ExerciseBuilder standing(int value) {
+    standing = value;
+    return this;
+  }
+
+  public ExerciseBuilder standingSources(List<String> value) {
+    standingSources = value;
     return this;
   }
 
@@ -206,6 +220,8 @@ public final class ExerciseBuilder {
         multiJoint,
         intensity,
         level,
+        standing,
+        standingSources,
         primary,
         secondary,
         sides,

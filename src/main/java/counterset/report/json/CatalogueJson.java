@@ -30,11 +30,14 @@ public final class CatalogueJson {
     }
     json.put("part", exercise.part().id())
         .put("pattern", exercise.pattern())
-        .put("family", exercise.family());
+        .put("family", exercise.family())
+        .put("movement", exercise.family());
     exercise.variantOf().ifPresent(base -> json.put("variantOf", base));
     json.put("multiJoint", exercise.multiJoint())
         .put("intensity", exercise.intensity())
-        .put("level", exercise.level());
+        .put("level", exercise.level())
+        .put("standing", exercise.standing());
+    json.set("standingSources", Nodes.texts(exercise.standingSources()));
     json.set("primary", Nodes.texts(List.copyOf(exercise.primary())));
     json.set("secondary", Nodes.texts(List.copyOf(exercise.secondary())));
     json.put("sides", exercise.sides().id()).put("position", exercise.position().id());

@@ -53,6 +53,7 @@ public final class CatalogueSheet {
     row(text, "needs", orDash(exercise.needs().stream().map(CatalogueSheet::need).toList()));
     row(text, "may stay on", orDash(List.copyOf(exercise.allowsWorn())));
     row(text, "intensity, level", exercise.intensity() + " of 3, " + exercise.level() + " of 3");
+    row(text, "standing", standing(exercise));
     row(text, "joint demand", demand(exercise) + " (source: " + exercise.demandSource() + ")");
     row(text, "traits", orDash(List.copyOf(exercise.traits())));
     row(text, "MET", met(exercise));
@@ -65,6 +66,11 @@ public final class CatalogueSheet {
                 .map(Limitation::name)
                 .toList()));
     return text.toString();
+  }
+
+  private static String standing(Exercise exercise) {
+    String sources = String.join(", ", exercise.standingSources());
+    return exercise.standing() + " of 3" + (sources.isEmpty() ? "" : " (" + sources + ")");
   }
 
   private static void row(StringBuilder text, String label, String value) {
