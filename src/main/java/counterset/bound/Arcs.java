@@ -1,12 +1,11 @@
 package counterset.bound;
 
 import counterset.model.Pairing;
-import counterset.model.SupersetKind;
 import counterset.score.Candidate;
 import counterset.score.Constraints;
 import counterset.score.ExerciseRepeated;
 import counterset.score.Level;
-import counterset.score.OpposingPair;
+import counterset.score.PairFit;
 import counterset.score.SessionFacts;
 import counterset.score.SidesSplit;
 import counterset.score.Step;
@@ -19,8 +18,6 @@ final class Arcs {
   /** What can never happen. Two of these and all prices of a session still fit an {@code int}. */
   static final int NEVER = -(1 << 29);
 
-  private static final int KINDS = SupersetKind.values().length;
-
   /** A move from a place to the next of the superset, between classes of the links so far. */
   record Stage(int from, int to, int[][] points) {}
 
@@ -30,7 +27,6 @@ final class Arcs {
   private final int perSuperset;
   private final int rounds;
   private final List<StepConstraint> steps = Constraints.of(StepConstraint.class);
-  private final OpposingPair pairs = Constraints.the(OpposingPair.class);
   private final Step step;
 
   Arcs(SessionFacts facts, Nodes.Graph graph, Weights weights) {
@@ -53,35 +49,18 @@ final class Arcs {
     if (perSuperset == 1) {
       return new Stage[0][];
     }
-    if (perSuperset == 2) {
-      int[][] points =
-          matrix(scale, false, (from, to) -> plus(inside(from, to), points(from, to, 0)));
-      return new Stage[][] {{new Stage(0, 0, points)}};
-    }
     Stage[][] stages = new Stage[perSuperset - 1][];
     for (int place = 0; place < stages.length; place++) {
-      boolean last = place == stages.length - 1;
-      int froms = place == 0 ? 1 : KINDS;
-      stages[place] = new Stage[last ? froms : froms * KINDS];
-      for (int i = 0; i < stages[place].length; i++) {
-        int weakest = last ? i : i / KINDS;
-        int then = last ? -1 : i % KINDS;
-        int[][] points = matrix(scale, false, (from, to) -> link(from, to, weakest, then));
-        stages[place][i] = new Stage(weakest, last ? 0 : then, points);
-      }
+      int[][] points = matrix(scale, false, (from, to) -> plus(inside(from, to), points(from, to)));
+      stages[place] = new Stage[] {new Stage(0, 0, points)};
     }
     return stages;
-  }
-
-  /** How many classes of links so far there are between the places of a superset. */
-  int classes() {
-    return perSuperset > 2 ? KINDS : 1;
   }
 
   /** What doing both sides of one exercise is worth. */
   int bothSides() {
     Pairing pairing = facts.problem().pairing();
-    return weights.of(OpposingPair.class) * pairs.points(pairing, SupersetKind.UNILATERAL);
+    return -weights.of(PairFit.class) * PairFit.bothSides(pairing);
   }
 
   /** How often one goes down or up inside a superset if its neighbours differ in that. */
@@ -89,21 +68,8 @@ final class Arcs {
     return perSuperset == 2 ? 2 * rounds - 1 : rounds;
   }
 
-  private int link(Node from, Node to, int weakest, int then) {
-    int kind = kind(from, to);
-    if (then < 0) {
-      return plus(inside(from, to), points(from, to, weakest));
-    }
-    return Math.max(weakest, kind) == then ? inside(from, to) : NEVER;
-  }
-
-  private int kind(Node from, Node to) {
-    return facts.kind(from.candidate(), to.candidate()).ordinal();
-  }
-
-  private int points(Node from, Node to, int weakest) {
-    SupersetKind kind = SupersetKind.values()[Math.max(weakest, kind(from, to))];
-    return weights.of(OpposingPair.class) * pairs.points(facts.problem().pairing(), kind);
+  private int points(Node from, Node to) {
+    return -weights.of(PairFit.class) * PairFit.between(facts, from.candidate(), to.candidate());
   }
 
   /** In all rounds; with more than two places, what happens between the rounds is left out. */

@@ -66,13 +66,13 @@ final class Network {
     for (int node = 1; node < size; node++) {
       Candidate of = nodes.get(node).candidate();
       candidate[node] = of.index();
-      intensity[node] = of.intensity();
+      intensity[node] = heaviness(of);
       floor[node] = of.floor();
       unilateral[node] = of.unilateral();
       mayBeSecondSide[node] = of.unilateral() && perSuperset > 2 && !sidesMatter;
     }
     Arcs arcs = new Arcs(facts, graph, weights);
-    classes = arcs.classes();
+    classes = 1;
     rest = arcs.rest(scale);
     stages = arcs.stages(scale);
     bothSides = arcs.bothSides() * scale;
@@ -106,5 +106,13 @@ final class Network {
   /** Whether a node may be all there is in a superset with a hole. */
   boolean mayStandAlone(int node) {
     return !(unilateral[node] && sidesMatter);
+  }
+
+  /**
+   * The step of the order of work that an exercise has, 1 to 3: some steps are taken together, so
+   * that no two are further apart than they are.
+   */
+  static int heaviness(Candidate exercise) {
+    return 1 + Math.max(0, Math.min(2, exercise.merit().tier() - 1));
   }
 }

@@ -45,7 +45,7 @@ final class Relaxation {
     List<Candidate> all = facts.candidates();
     prices = new Prices(all.size());
     int order = scale * weights.of(LightBeforeHeavy.class);
-    int[] intensity = all.stream().mapToInt(Candidate::intensity).toArray();
+    int[] intensity = all.stream().mapToInt(Network::heaviness).toArray();
     refinement = new Refinement(memory, intensity, order);
     ownOnce = all.stream().mapToInt(c -> scale * own(c, weights, false)).toArray();
     ownPlace = all.stream().mapToInt(c -> scale * own(c, weights, true)).toArray();

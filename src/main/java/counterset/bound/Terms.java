@@ -6,14 +6,12 @@ import counterset.score.Candidate;
 import counterset.score.Constraints;
 import counterset.score.EquipmentUnused;
 import counterset.score.ExerciseRepeated;
-import counterset.score.FamilyAgain;
-import counterset.score.FloorTrip;
 import counterset.score.IncludeMissing;
 import counterset.score.OneSidedShare;
+import counterset.score.PatternMissing;
 import counterset.score.SessionFacts;
 import counterset.score.SupersetEmpty;
 import counterset.score.TargetUncovered;
-import counterset.score.TooLight;
 import counterset.score.UnevenVolume;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,21 +43,12 @@ final class Terms {
       int roots = all.stream().mapToInt(Candidate::root).max().orElse(-1) + 1;
       terms.add(new Once(Counts.one(all, roots, Candidate::root)));
     }
-    if (weights.matters(FamilyAgain.class)) {
-      terms.add(families());
-    }
     if (weights.matters(UnevenVolume.class)) {
       terms.add(volume());
     }
     terms.add(wishes);
     terms.add(handful());
     return terms;
-  }
-
-  private Term families() {
-    int families = all.stream().mapToInt(Candidate::family).max().orElse(-1) + 1;
-    Counts counts = Counts.one(all, families, Candidate::family);
-    return new Families(counts, weights.of(FamilyAgain.class) * scale, places);
   }
 
   private Term volume() {
@@ -96,12 +85,21 @@ final class Terms {
     int rounds = facts.clock().rounds();
     for (int i = 0; i < problem.targets().size() && weights.matters(TargetUncovered.class); i++) {
       int target = i;
-      int sets = problem.targets().get(i).minSets();
-      // Nothing may be missing: then whole exercises count, not sets.
+      int credit = (facts.needs().of(i) + rounds - 1) / rounds;
+      // Where a set may be missing it is left out of the limit.
       boolean whole = weights.of(TargetUncovered.class) > budget;
-      amounts.add((c, wish) -> (c.halfSets()[target] >> 1) * (whole ? 1 : rounds));
-      wanted.add(whole ? (sets + rounds - 1) / rounds : sets);
+      amounts.add((c, wish) -> facts.needs().credit(c, target));
+      wanted.add(whole ? credit : 0);
       weight.add(weights.of(TargetUncovered.class));
+    }
+    for (int i = 0; i < facts.patterns().count() && weights.matters(PatternMissing.class); i++) {
+      int pattern = i;
+      if (facts.isWanted(i)) {
+        amounts.add(
+            (c, wish) -> c.merit().pattern() == pattern && c.merit().fillsPattern() ? 1 : 0);
+        wanted.add(1);
+        weight.add(weights.of(PatternMissing.class));
+      }
     }
     for (int i = 0; i < problem.equipment().size() && weights.matters(EquipmentUnused.class); i++) {
       int item = i;
@@ -126,12 +124,7 @@ final class Terms {
 
   private Term handful() {
     return new Handful(
-        all.stream().mapToInt(Constraints.the(TooLight.class)::ofPosition).toArray(),
-        weights.of(TooLight.class),
-        weights.of(FloorTrip.class),
-        facts.perSuperset() == 2 ? weights.of(OneSidedShare.class) : 0,
-        away(),
-        scale);
+        facts.perSuperset() == 2 ? weights.of(OneSidedShare.class) : 0, away(), scale);
   }
 
   private int[] away() {

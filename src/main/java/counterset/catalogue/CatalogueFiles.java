@@ -26,6 +26,8 @@ record CatalogueFiles(
     Optional<JsonDocument> equipment,
     Optional<JsonDocument> limitations,
     Optional<JsonDocument> traits,
+    Optional<JsonDocument> patterns,
+    Optional<JsonDocument> regions,
     List<JsonDocument> exercises,
     List<JsonDocument> figures,
     List<Violation> faults) {
@@ -34,12 +36,17 @@ record CatalogueFiles(
   static final String EQUIPMENT = "equipment.json";
   static final String LIMITATIONS = "limitations.json";
   static final String TRAITS = "traits.json";
+  static final String PATTERNS = "patterns.json";
+  static final String REGIONS = "regions.json";
   static final String EXERCISES = "exercises";
   static final String FIGURES = "figures";
 
-  private static final List<String> SINGLE = List.of(MUSCLES, EQUIPMENT, LIMITATIONS, TRAITS);
+  private static final List<String> SINGLE =
+      List.of(MUSCLES, EQUIPMENT, LIMITATIONS, TRAITS, PATTERNS, REGIONS);
 
-  /** Reads what a directory has; a complete catalogue may only do without traits. */
+  /**
+   * Reads what a directory has; a complete catalogue may do without traits, patterns and regions.
+   */
   static CatalogueFiles in(Path directory, boolean complete) {
     if (!Files.isDirectory(directory)) {
       throw InvalidInputException.of(directory.toString(), "There is no such catalogue directory.");
@@ -68,6 +75,8 @@ record CatalogueFiles(
         read(directory.resolve(EQUIPMENT), complete, faults),
         read(directory.resolve(LIMITATIONS), complete, faults),
         read(directory.resolve(TRAITS), false, faults),
+        read(directory.resolve(PATTERNS), false, faults),
+        read(directory.resolve(REGIONS), false, faults),
         readAll(exercises, faults),
         readAll(figures(directory), faults),
         faults);

@@ -2,6 +2,7 @@ package counterset.catalogue;
 
 import counterset.json.InvalidInputException;
 import counterset.model.Catalogue;
+import counterset.model.Wants;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -9,7 +10,8 @@ import java.util.stream.Stream;
 /** The ways to come by a catalogue. */
 public final class Catalogues {
 
-  private static final Catalogue NOTHING = new Catalogue(Map.of(), Map.of(), Map.of(), Map.of());
+  private static final Catalogue NOTHING =
+      new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), Wants.NOTHING);
 
   private Catalogues() {}
 
@@ -33,7 +35,8 @@ public final class Catalogues {
 
   /**
    * A catalogue of the user: {@code muscles.json}, {@code equipment.json}, {@code
-   * limitations.json}, perhaps {@code traits.json}, and all files in {@code exercises}.
+   * limitations.json}, perhaps {@code traits.json}, {@code patterns.json} and {@code regions.json},
+   * and all files in {@code exercises}.
    *
    * @throws InvalidInputException with all faults of all files
    */

@@ -69,6 +69,8 @@ final class EmbeddedFiles {
         Optional.of(document(jar, ROOT + CatalogueFiles.EQUIPMENT)),
         Optional.of(document(jar, ROOT + CatalogueFiles.LIMITATIONS)),
         Optional.empty(),
+        Optional.of(document(jar, ROOT + CatalogueFiles.PATTERNS)),
+        Optional.of(document(jar, ROOT + CatalogueFiles.REGIONS)),
         folder(jar, CatalogueFiles.EXERCISES),
         List.of(),
         List.of());

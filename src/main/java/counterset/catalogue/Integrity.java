@@ -34,6 +34,8 @@ final class Integrity {
     unique("equipment", base.equipment().keySet(), sheets.equipment());
     unique("limitation", base.limitations().keySet(), sheets.limitations());
     unique("trait", Set.of(), sheets.traits().stream().toList());
+    unique("movement pattern", Set.of(), sheets.patterns().stream().toList());
+    unique("region or muscle", Set.of(), sheets.regions().stream().toList());
     unique("exercise", base.exercises().keySet(), sheets.exercises());
     unique("figure", Set.of(), sheets.figures());
     sheets.equipment().forEach(sheet -> sheet.entries().forEach(Integrity::equipment));
@@ -60,6 +62,7 @@ final class Integrity {
             byId(base.exercises().values(), sheets.exercises(), Exercise::id),
             traits);
     entries(sheets.exercises()).forEach(rules::check);
+    WantElements.check(sheets, base.wants(), muscles);
     Set<String> figures = Sheets.ids(figuresOfBase(), sheets.figures());
     entries(sheets.exercises()).forEach(exercise -> exercise.at("figure").id("figure", figures));
   }

@@ -7,6 +7,7 @@ import counterset.model.Equipment;
 import counterset.model.Exercise;
 import counterset.model.Figure;
 import counterset.model.Limitation;
+import counterset.model.MovementPattern;
 import counterset.model.Muscle;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -27,6 +28,8 @@ record Sheets(
     List<Sheet<Equipment>> equipment,
     List<Sheet<Limitation>> limitations,
     Optional<Sheet<String>> traits,
+    Optional<Sheet<MovementPattern>> patterns,
+    Optional<Sheet<PatternShares>> regions,
     List<Sheet<Exercise>> exercises,
     List<Sheet<Figure>> figures,
     boolean complete) {
@@ -46,6 +49,8 @@ record Sheets(
             .stream()
             .toList(),
         files.traits().map(file -> Sheet.validated(file, "traits", Elements::trait)),
+        files.patterns().map(file -> Sheet.validated(file, "patterns", WantElements::pattern)),
+        files.regions().map(file -> Sheet.validated(file, "regions", WantElements::shares)),
         files.exercises().stream()
             .map(file -> Sheet.validated(file, "exercises", ExerciseElement::read))
             .toList(),
@@ -62,6 +67,8 @@ record Sheets(
         files.limitations().map(file -> Sheet.trusted(file, Elements::limitation)).stream()
             .toList(),
         Optional.empty(),
+        files.patterns().map(file -> Sheet.trusted(file, WantElements::pattern)),
+        files.regions().map(file -> Sheet.trusted(file, WantElements::shares)),
         files.exercises().stream().map(file -> Sheet.trusted(file, ExerciseElement::read)).toList(),
         List.of(),
         true);
@@ -73,6 +80,8 @@ record Sheets(
     all.addAll(equipment);
     all.addAll(limitations);
     traits.ifPresent(all::add);
+    patterns.ifPresent(all::add);
+    regions.ifPresent(all::add);
     all.addAll(exercises);
     all.addAll(figures);
     return all.stream().flatMap(sheet -> sheet.violations().stream()).toList();
@@ -85,7 +94,8 @@ record Sheets(
         Symmetry.completed(join(base.muscles().values(), muscles)),
         join(base.equipment().values(), equipment),
         join(base.limitations().values(), limitations),
-        join(base.exercises().values(), exercises));
+        join(base.exercises().values(), exercises),
+        WantElements.joined(base.wants(), patterns, regions));
   }
 
   /** The ids of a base and of some files. */

@@ -24,6 +24,8 @@ public final class Schemas {
           "equipment",
           "limitations",
           "traits",
+          "patterns",
+          "regions",
           "exercises",
           "figures",
           "problem",

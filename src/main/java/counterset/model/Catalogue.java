@@ -15,7 +15,8 @@ public record Catalogue(
     Map<String, Muscle> muscles,
     Map<String, Equipment> equipment,
     Map<String, Limitation> limitations,
-    Map<String, Exercise> exercises) {
+    Map<String, Exercise> exercises,
+    Wants wants) {
 
   public Catalogue {
     muscles = Ordered.map(muscles);
@@ -24,17 +25,28 @@ public record Catalogue(
     exercises = Ordered.map(exercises);
   }
 
-  /** Joins lists whose ids are unique. */
+  /** Joins lists whose ids are unique; sessions want no movement patterns. */
   public static Catalogue of(
       List<Muscle> muscles,
       List<Equipment> equipment,
       List<Limitation> limitations,
       List<Exercise> exercises) {
+    return of(muscles, equipment, limitations, exercises, Wants.NOTHING);
+  }
+
+  /** Joins lists whose ids are unique. */
+  public static Catalogue of(
+      List<Muscle> muscles,
+      List<Equipment> equipment,
+      List<Limitation> limitations,
+      List<Exercise> exercises,
+      Wants wants) {
     return new Catalogue(
         byId(muscles, Muscle::id),
         byId(equipment, Equipment::id),
         byId(limitations, Limitation::id),
-        byId(exercises, Exercise::id));
+        byId(exercises, Exercise::id),
+        wants);
   }
 
   /** The exercises made for one part of a session. */

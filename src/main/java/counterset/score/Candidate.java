@@ -17,11 +17,11 @@ import counterset.timeline.Handling;
  * @param missing how many of its needs the client's equipment does not serve
  * @param stepsBelow steps below the client's level, at least 0
  * @param loaded whether it uses what the client has to lift, or there is nothing to lift
- * @param lifts the kinds of {@link counterset.model.MainLift} that it is for this problem, as bits
  * @param uses the equipment of the problem that it puts to use, as bits
  * @param included the bit of the problem's wish to include it, 0 without one
  * @param recentPoints what having been used lately costs
  * @param unsuitedTracks the tracks whose followers must not do it, as bits
+ * @param merit what it is worth to the client
  */
 public record Candidate(
     int index,
@@ -41,13 +41,13 @@ public record Candidate(
     boolean excluded,
     int stepsBelow,
     boolean loaded,
-    int lifts,
     long uses,
     long included,
     int recentPoints,
     boolean liked,
     boolean disliked,
-    long unsuitedTracks) {
+    long unsuitedTracks,
+    Merit merit) {
 
   /** Whether the followers of a track must not do it. */
   public boolean isUnsuited(int track) {

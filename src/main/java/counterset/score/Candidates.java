@@ -4,7 +4,6 @@ import counterset.model.Catalogue;
 import counterset.model.Equipment;
 import counterset.model.Exercise;
 import counterset.model.Joint;
-import counterset.model.MainLift;
 import counterset.model.Owned;
 import counterset.model.Problem;
 import counterset.model.Target;
@@ -30,8 +29,11 @@ final class Candidates {
   private final Map<String, Integer> roots = new HashMap<>();
   private final Map<String, Integer> families = new HashMap<>();
   private final List<String> included;
+  private final Patterns patterns;
+  private Merits merits;
 
-  Candidates(Problem problem, Catalogue catalogue, Kit kit) {
+  Candidates(Problem problem, Catalogue catalogue, Kit kit, Patterns patterns) {
+    this.patterns = patterns;
     this.problem = problem;
     this.catalogue = catalogue;
     this.kit = kit;
@@ -42,6 +44,7 @@ final class Candidates {
   }
 
   List<Candidate> compile(Collection<Exercise> exercises) {
+    merits = new Merits(problem, catalogue, loads, patterns, exercises, this::suits);
     List<Candidate> candidates = new ArrayList<>();
     for (Exercise exercise : exercises) {
       candidates.add(compile(candidates.size(), exercise));
@@ -65,25 +68,19 @@ final class Candidates {
         roots.computeIfAbsent(exercise.root(), root -> roots.size()),
         families.computeIfAbsent(exercise.family(), family -> families.size()),
         problem.targets().stream().mapToInt(target -> halfSets(exercise, target)).toArray(),
-        (int)
-            problem.limitations().stream()
-                .filter(id -> !catalogue.limitations().get(id).allows(exercise))
-                .count(),
-        (int)
-            exercise.needs().stream()
-                .filter(need -> !ExerciseFilter.isServed(need, problem, catalogue))
-                .count(),
+        unsafe(exercise),
+        missing(exercise),
         exercise.level() > problem.level(),
         Problem.names(problem.exclude(), exercise),
         Math.max(0, problem.level() - exercise.level()),
         loads.areUsedIn(exercise),
-        lifts(exercise),
         uses(exercise),
         wish < 0 ? 0 : 1L << wish,
         recency.points(exercise),
         Problem.names(problem.likes(), exercise),
         Problem.names(problem.dislikes(), exercise),
-        unsuitedTracks(exercise));
+        unsuitedTracks(exercise),
+        merits.of(exercise));
   }
 
   private long unsuitedTracks(Exercise exercise) {
@@ -97,12 +94,26 @@ final class Candidates {
     return bits;
   }
 
-  private int lifts(Exercise exercise) {
-    int bits = 0;
-    for (MainLift lift : MainLift.values()) {
-      bits |= lift.isDoneBy(exercise, problem) ? 1 << lift.ordinal() : 0;
-    }
-    return bits;
+  private int unsafe(Exercise exercise) {
+    return (int)
+        problem.limitations().stream()
+            .filter(id -> !catalogue.limitations().get(id).allows(exercise))
+            .count();
+  }
+
+  private int missing(Exercise exercise) {
+    return (int)
+        exercise.needs().stream()
+            .filter(need -> !ExerciseFilter.isServed(need, problem, catalogue))
+            .count();
+  }
+
+  private boolean suits(Exercise exercise) {
+    return unsafe(exercise) == 0
+        && missing(exercise) == 0
+        && exercise.level() <= problem.level()
+        && !Problem.names(problem.exclude(), exercise)
+        && (!exercise.isUnilateral() || problem.clock().perSuperset() == 2);
   }
 
   private static int strained(Exercise exercise) {

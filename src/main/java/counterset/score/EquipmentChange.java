@@ -12,9 +12,9 @@ public final class EquipmentChange extends StepConstraint {
   EquipmentChange() {
     super(
         "equipmentChange",
-        points(5),
+        points(3),
         "Little is taken up or put away between exercises.",
-        "per item",
+        "per item; what stands ready, such as a chair, is free",
         "Equipment changes");
   }
 

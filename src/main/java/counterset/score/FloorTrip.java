@@ -6,16 +6,16 @@ import counterset.model.English;
 import counterset.model.Match;
 import java.util.List;
 
-/** One goes down to the floor, or gets up from it, once; a unit is a time after the first. */
+/** One goes down to the floor once; a unit is a time after the first. */
 public final class FloorTrip extends CountConstraint {
 
   FloorTrip() {
     super(
         "floorTrip",
-        points(8),
-        "One goes down to the floor, or gets up from it, once.",
+        points(22),
+        "One goes down to the floor once.",
         "per time after the first",
-        "Down to the floor or up again after the first time");
+        "Down to the floor again");
   }
 
   private static final int FREE = 1;
@@ -27,7 +27,7 @@ public final class FloorTrip extends CountConstraint {
 
   @Override
   public int ofStep(Step step) {
-    return step.changesLevel() ? 1 : 0;
+    return step.goesDown() ? 1 : 0;
   }
 
   @Override
@@ -47,12 +47,12 @@ public final class FloorTrip extends CountConstraint {
 
   @Override
   public String said(Told told) {
-    return "once more down to the floor, or up from it";
+    return "once more down to the floor";
   }
 
   @Override
   public String total(Total total) {
     String trips = total.amount() == 1 ? " trip" : " trips";
-    return English.number(total.amount()) + trips + " to or from the floor " + total.less();
+    return English.number(total.amount()) + trips + " to the floor " + total.less();
   }
 }

@@ -10,6 +10,7 @@ public final class Group {
 
   private final SessionFacts facts;
   private final int size;
+  private final PairTable pairs;
   private Candidate[] places;
   private int first;
   private SupersetKind kind;
@@ -22,6 +23,7 @@ public final class Group {
   Group(SessionFacts facts, int size) {
     this.facts = facts;
     this.size = size;
+    this.pairs = PairTable.of(facts);
   }
 
   /** Looks at the superset that begins at a place. */
@@ -106,6 +108,11 @@ public final class Group {
   /** What its exercises are to each other; null for one with a hole or a single position. */
   public SupersetKind kind() {
     return kind;
+  }
+
+  /** What it costs that the exercise at a position is followed by the next. */
+  int pairCost(int position) {
+    return pairs.cost(at(position), at(position + 1));
   }
 
   /** What the coach asked to pair. */

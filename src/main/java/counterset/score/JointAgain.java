@@ -22,7 +22,9 @@ public final class JointAgain extends StepConstraint implements MatchByMatch {
 
   @Override
   public int measure(Step step) {
-    return step.isNew() ? Integer.bitCount(step.before().strained() & step.after().strained()) : 0;
+    return step.isNew() && !step.isInside() && !step.isNarrow()
+        ? Integer.bitCount(step.before().strained() & step.after().strained())
+        : 0;
   }
 
   @Override

@@ -7,8 +7,8 @@ import counterset.model.Match;
 import java.util.List;
 
 /**
- * Heavy work comes before light work; a unit is a step of intensity by which the later of two
- * exercises is heavier.
+ * Heavy work comes before light work; a unit is a step of the order of work (power, big lifts,
+ * several joints, one joint, easy) by which the later of two exercises is heavier.
  */
 public final class LightBeforeHeavy extends OrderConstraint {
 
@@ -17,20 +17,18 @@ public final class LightBeforeHeavy extends OrderConstraint {
         "lightBeforeHeavy",
         points(2),
         "Heavy work comes before light work.",
-        "per step of intensity by which the later of two exercises is heavier",
+        "per step by which the later of two exercises is heavier",
         "Light before heavy");
   }
 
-  private static final int INTENSITIES = 3;
-
   @Override
   public int classes() {
-    return INTENSITIES;
+    return Merit.TIERS;
   }
 
   @Override
   public int classOf(Candidate exercise) {
-    return exercise.intensity() - 1;
+    return exercise.merit().tier();
   }
 
   @Override

@@ -28,6 +28,11 @@ final class Loads {
     return owned.stream().filter(which).map(Equipment::id).toList();
   }
 
+  /** Whether there is nothing. */
+  boolean isEmpty() {
+    return ids.isEmpty();
+  }
+
   /** Whether an exercise uses any of it, or there is none. */
   boolean areUsedIn(Exercise exercise) {
     return ids.isEmpty() || exercise.needs().stream().map(Need::equipment).anyMatch(ids::contains);

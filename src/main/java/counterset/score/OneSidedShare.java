@@ -8,8 +8,8 @@ import counterset.model.SupersetKind;
 import java.util.List;
 
 /**
- * A quarter to a half of the supersets are one-sided, rounded in favour of the session; a unit is a
- * superset outside that.
+ * 15 to 50 of 100 supersets are one-sided, for the legs alone 40 to 68, rounded in favour of the
+ * session; a unit is a superset outside that.
  */
 public final class OneSidedShare extends CountConstraint {
 
@@ -17,10 +17,15 @@ public final class OneSidedShare extends CountConstraint {
     super(
         "oneSidedShare",
         points(6),
-        "A quarter to a half of the supersets are one-sided.",
-        "per superset outside that",
-        "One-sided share outside a quarter to a half");
+        "Some of the supersets are one-sided, of those for the legs more.",
+        "per superset outside 15 to 50 of 100, or 40 to 68 for the legs alone",
+        "Too few or too many one-sided supersets");
   }
+
+  private static final int LEAST = 15;
+  private static final int MOST = 50;
+  private static final int LEAST_FOR_LEGS = 40;
+  private static final int MOST_FOR_LEGS = 68;
 
   @Override
   public Source source() {
@@ -37,8 +42,9 @@ public final class OneSidedShare extends CountConstraint {
     if (facts.perSuperset() != 2) {
       return 0;
     }
-    int least = facts.supersets() / 4;
-    int most = (facts.supersets() + 1) / 2;
+    boolean legs = facts.patterns().isForLegs();
+    int least = facts.supersets() * (legs ? LEAST_FOR_LEGS : LEAST) / 100;
+    int most = (facts.supersets() * (legs ? MOST_FOR_LEGS : MOST) + 99) / 100;
     return Math.max(0, Math.max(least - oneSided, oneSided - most));
   }
 
@@ -49,13 +55,13 @@ public final class OneSidedShare extends CountConstraint {
 
   @Override
   public String said(Told told) {
-    return "one-sided supersets are not a quarter to a half of the session, by "
+    return "there are too few or too many one-sided supersets, by "
         + English.count(told.amount(), "superset");
   }
 
   @Override
   public String total(Total total) {
     String away = total.better() ? "nearer to" : "further from";
-    return "one-sided supersets are " + away + " a quarter to a half of the session";
+    return "one-sided supersets are " + away + " their share of the session";
   }
 }

@@ -16,21 +16,21 @@ public final class SameMuscleInARow extends StepConstraint implements MatchByMat
     super(
         "sameMuscleInARow",
         points(1),
-        "Neighbours train different muscles first.",
-        "15 inside a superset, 6 across a rest",
+        "Across a rest, neighbours train different muscles first.",
+        "6 across a rest, 1 where few movement patterns are wanted",
         "The same main muscle twice running");
   }
 
-  private static final int INSIDE = 15;
-  private static final int ACROSS = 6;
+  private static final int MANY = 6;
+  private static final int WHERE_FEW = 1;
 
   @Override
   public int measure(Step step) {
     boolean same = (step.before().primary() & step.after().primary()) != 0;
-    if (!same || !step.isNew() || step.isSameMuscleAsked()) {
+    if (!same || step.isInside() || !step.isNew() || step.isSameMuscleAsked()) {
       return 0;
     }
-    return step.isInside() ? INSIDE : ACROSS;
+    return step.isNarrow() ? WHERE_FEW : MANY;
   }
 
   @Override

@@ -15,9 +15,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /** A problem and its candidates, compiled for scoring. Shared by all solver threads. */
 public final class SessionFacts {
+
+  /** From this many places on a movement pattern is wanted. */
+  private static final double ABOUT_ONE = 0.75;
+
+  /** The number of wanted movement patterns from which on a request is broad. */
+  private static final int BROAD = 6;
 
   private static final SupersetKind[] KINDS = SupersetKind.values();
 
@@ -33,7 +40,10 @@ public final class SessionFacts {
   private final byte[] kinds;
   private final boolean[][] canTrain;
   private final Map<Class<?>, Object> workedOut = new ConcurrentHashMap<>();
-  private final int lifts;
+  private final Patterns patterns;
+  private final TargetNeeds needs;
+  private final boolean[] wanted;
+  private final int breadth;
 
   /**
    * Compiles a problem.
@@ -53,17 +63,22 @@ public final class SessionFacts {
     this.problem = problem;
     this.catalogue = catalogue;
     this.kit = new Kit(catalogue, exercises);
-    this.candidates = new Candidates(problem, catalogue, kit).compile(exercises);
+    this.patterns = new Patterns(problem, catalogue, exercises);
+    this.candidates = new Candidates(problem, catalogue, kit, patterns).compile(exercises);
     this.candidates.forEach(candidate -> byId.put(candidate.exercise().id(), candidate));
     Opposites opposites = new Opposites(catalogue);
     this.profiles = candidates.stream().map(Candidate::exercise).map(opposites::profile).toList();
     this.supersets = supersets;
     this.kinds = new byte[candidates.size() * candidates.size()];
-    this.lifts =
-        candidates.stream()
-            .filter(this::canStand)
-            .mapToInt(Candidate::lifts)
-            .reduce(0, (a, b) -> a | b);
+    this.needs = new TargetNeeds(problem, catalogue, patterns, candidates);
+    this.wanted = new boolean[patterns.count()];
+    int wide = 0;
+    for (int pattern = 0; pattern < wanted.length; pattern++) {
+      wanted[pattern] =
+          patterns.share(pattern) * places() >= ABOUT_ONE && canFill(pattern, c -> true);
+      wide += wanted[pattern] ? 1 : 0;
+    }
+    this.breadth = wide;
     this.canTrain = new boolean[problem.tracks().size()][problem.targets().size()];
     for (int track = 0; track < canTrain.length; track++) {
       for (int target = 0; target < canTrain[track].length; target++) {
@@ -123,9 +138,49 @@ public final class SessionFacts {
     return canTrain[track][target];
   }
 
-  /** The kinds of {@link counterset.model.MainLift} that the session can have, as bits. */
-  public int lifts() {
-    return lifts;
+  /** The movement patterns of its exercises. */
+  public Patterns patterns() {
+    return patterns;
+  }
+
+  /** How many sets its targets need. */
+  public TargetNeeds needs() {
+    return needs;
+  }
+
+  /** How many places there are. */
+  public int places() {
+    return supersets * perSuperset();
+  }
+
+  /** Whether a session of this length should have a movement pattern, and can. */
+  public boolean isWanted(int pattern) {
+    return wanted[pattern];
+  }
+
+  /** Whether the followers of a track can do a movement pattern. */
+  public boolean canFill(int track, int pattern) {
+    return canFill(pattern, candidate -> !candidate.isUnsuited(track));
+  }
+
+  private boolean canFill(int pattern, Predicate<Candidate> which) {
+    return candidates.stream()
+        .anyMatch(
+            c ->
+                c.merit().pattern() == pattern
+                    && c.merit().fillsPattern()
+                    && canStand(c)
+                    && which.test(c));
+  }
+
+  /** Whether so few movement patterns are wanted that the same muscles must come again. */
+  public boolean isNarrow() {
+    return breadth < BROAD;
+  }
+
+  /** How many movement patterns are wanted. */
+  public int breadth() {
+    return breadth;
   }
 
   /** Seconds by which this many supersets are longer than the cap, at least 0. */

@@ -14,6 +14,7 @@ public final class Step {
   private final int roomInside;
   private final int roomInRest;
   private final boolean samePairIsAsked;
+  private final boolean narrow;
   private Candidate before;
   private Candidate after;
   private boolean inside;
@@ -25,6 +26,7 @@ public final class Step {
     kit = facts.kit();
     roomInside = Kit.roomInside(facts.clock());
     roomInRest = Kit.roomInRest(facts.clock());
+    narrow = facts.isNarrow();
     samePairIsAsked = facts.problem().pairing() == Pairing.COMPOUND;
   }
 
@@ -74,6 +76,11 @@ public final class Step {
     return samePairIsAsked;
   }
 
+  /** Whether so few movement patterns are wanted that the same muscles must come again. */
+  public boolean isNarrow() {
+    return narrow;
+  }
+
   /** Items taken up or put away. */
   public int items() {
     return items;
@@ -89,8 +96,8 @@ public final class Step {
     return inside ? roomInside : roomInRest;
   }
 
-  /** Whether one goes down to the floor or gets up from it. */
-  public boolean changesLevel() {
-    return before.floor() != after.floor();
+  /** Whether one goes down to the floor. */
+  public boolean goesDown() {
+    return !before.floor() && after.floor();
   }
 }

@@ -7,8 +7,8 @@ import counterset.model.Match;
 import java.util.List;
 
 /**
- * Every target gets its direct sets, on each track too where the track can train it; a unit is a
- * missing set.
+ * Every target gets the sets that it needs, on each track too where the track can train it; a unit
+ * is a missing set. What a target needs and what counts is in {@link TargetNeeds}.
  */
 public final class TargetUncovered extends CountConstraint implements MatchByMatch {
 
@@ -16,9 +16,9 @@ public final class TargetUncovered extends CountConstraint implements MatchByMat
     super(
         "targetUncovered",
         wish("Maybe more minutes, fewer targets, or more equipment."),
-        "Every target gets its direct sets, on each track too where the track can train it.",
+        "Every target gets the sets that it needs, on each track too where the track can train it.",
         "per missing set",
-        "Direct sets missing");
+        "Sets missing");
   }
 
   @Override
@@ -29,16 +29,17 @@ public final class TargetUncovered extends CountConstraint implements MatchByMat
   @Override
   public void ofExercise(SessionFacts facts, Candidate exercise, Tags tags) {
     for (int target = 0; target < exercise.halfSets().length; target++) {
-      if (exercise.halfSets()[target] == 2) {
-        tags.add(target, 1);
+      int credit = facts.needs().credit(exercise, target);
+      if (credit > 0) {
+        tags.add(target, credit);
       }
     }
   }
 
   @Override
-  public int measure(SessionFacts facts, int target, int exercises) {
-    int wanted = facts.problem().targets().get(target).minSets();
-    return Math.max(0, wanted - exercises * facts.clock().rounds());
+  public int measure(SessionFacts facts, int target, int credit) {
+    int missing = facts.needs().of(target) - credit * facts.clock().rounds();
+    return Math.max(0, (missing + TargetNeeds.SET - 1) / TargetNeeds.SET);
   }
 
   @Override
@@ -59,27 +60,30 @@ public final class TargetUncovered extends CountConstraint implements MatchByMat
   @Override
   public String said(Told told) {
     return told.subject()
+        + ": "
+        + English.count(told.amount(), "set")
+        + " too few"
         + told.coverage()
-            .map(it -> ": " + it.direct() + " of " + it.minSets() + " direct sets")
+            .map(it -> ", with " + it.direct() + " direct and " + it.indirect() + " indirect")
             .orElse("");
   }
 
   @Override
   public String came(Told told) {
-    String sets = English.count(told.amount(), "direct set");
+    String sets = English.count(told.amount(), "set");
     return English.lower(told.subject()) + ": " + sets + (told.isWhole() ? " too few" : " less");
   }
 
   @Override
   public String went(Told told) {
-    String sets = English.count(told.amount(), "direct set");
+    String sets = English.count(told.amount(), "set");
     return English.lower(told.subject())
         + (told.isWhole() ? ": no longer " + sets + " too few" : ": " + sets + " more");
   }
 
   @Override
   public String total(Total total) {
-    String sets = total.amount() == 1 ? " direct set is" : " direct sets are";
+    String sets = total.amount() == 1 ? " set is" : " sets are";
     return total.amount() + " " + total.fewer() + sets + " missing";
   }
 }

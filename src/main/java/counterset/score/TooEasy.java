@@ -13,7 +13,7 @@ public final class TooEasy extends PlaceConstraint {
   TooEasy() {
     super(
         "tooEasy",
-        points(3),
+        points(1),
         "The work matches the client's level.",
         "per step below it",
         "Below the client's level");

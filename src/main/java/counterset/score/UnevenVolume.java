@@ -14,7 +14,7 @@ public final class UnevenVolume extends ShareConstraint {
   UnevenVolume() {
     super(
         "unevenVolume",
-        points(2),
+        points(1),
         "Every target gets its share of the sets.",
         "per set squared away from the share, rounded",
         "Uneven volume");

@@ -12,15 +12,15 @@ public final class Unloaded extends PlaceConstraint {
   Unloaded() {
     super(
         "unloaded",
-        points(8),
+        points(10),
         "The client's equipment is lifted, not left lying.",
-        "per position without it; a chair or mat is no load",
+        "per position without it where another exercise of the pattern lifts it; a chair or mat is no load",
         "Without the client's equipment");
   }
 
   @Override
   public int measure(Candidate exercise) {
-    return exercise.loaded() ? 0 : 1;
+    return exercise.merit().couldBeLoaded() ? 1 : 0;
   }
 
   @Override

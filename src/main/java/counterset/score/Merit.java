@@ -1,0 +1,42 @@
+package counterset.score;
+
+/**
+ * What an exercise is worth to this client, whatever stands around it.
+ *
+ * @param pattern the number of its movement pattern, from 0
+ * @param standing 3 a staple of the trade, 2 known, 1 a last resort
+ * @param tier its place in the order of work: 4 power, 3 a big lift done hard, 2 several joints, 1
+ *     one joint, 0 easy
+ * @param offTarget whether it trains nothing that is asked for
+ * @param couldBeLoaded whether it leaves equipment lying that another exercise of its pattern lifts
+ * @param softer whether a harder version of the same movement suits as well
+ * @param partial whether it shortens its range and nothing asks for that
+ * @param fatigue what it tires besides its muscles, as bits of {@link Fatigue}
+ */
+public record Merit(
+    int pattern,
+    int standing,
+    EffortClass effort,
+    int tier,
+    boolean offTarget,
+    boolean couldBeLoaded,
+    boolean softer,
+    boolean partial,
+    int fatigue) {
+
+  /** The tier of a big lift done hard. */
+  static final int BIG_LIFT = 3;
+
+  /** The tiers of the order of work. */
+  static final int TIERS = 5;
+
+  /** Whether it makes a working set that counts towards a pattern. */
+  public boolean fillsPattern() {
+    return isWorking() && standing > 1;
+  }
+
+  /** Whether it is at least working effort. */
+  public boolean isWorking() {
+    return effort != EffortClass.EASY;
+  }
+}

@@ -1,0 +1,39 @@
+package counterset.score;
+
+import static counterset.score.Weight.points;
+
+/** For the skilled the work is hard; a unit is a position that is not. */
+public final class NotHard extends PlaceConstraint {
+
+  private static final int SKILLED = 3;
+
+  NotHard() {
+    super(
+        "notHard",
+        points(3),
+        "For a client of level 3 the work is hard.",
+        "per position that is not",
+        "Work that could be harder");
+  }
+
+  @Override
+  public int measure(Candidate exercise) {
+    int level = exercise.exercise().level() + exercise.stepsBelow();
+    return level == SKILLED && exercise.merit().effort() != EffortClass.HARD ? 1 : 0;
+  }
+
+  @Override
+  public boolean isPerPosition() {
+    return true;
+  }
+
+  @Override
+  String does(Told told) {
+    return "could be harder";
+  }
+
+  @Override
+  public String total(Total total) {
+    return total.less() + " work could be harder";
+  }
+}

@@ -1,0 +1,90 @@
+package counterset.score;
+
+import counterset.model.MovementPattern;
+import counterset.model.MovementPattern.Group;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What it costs to pair two exercises, in points from 0 to 16: by their movement patterns, and by
+ * the muscle groups that both train first. Common practice, no source.
+ */
+final class PairTable {
+
+  private static final int WORST = 16;
+  private static final int SHARED_MUSCLE = 5;
+  private static final int SHARED_MUSCLE_WHERE_FEW = 2;
+
+  private final int[][] costs;
+  private final int sharedMuscle;
+
+  private PairTable(SessionFacts facts) {
+    Patterns patterns = facts.patterns();
+    sharedMuscle = facts.isNarrow() ? SHARED_MUSCLE_WHERE_FEW : SHARED_MUSCLE;
+    costs = new int[patterns.count()][patterns.count()];
+    for (int one = 0; one < costs.length; one++) {
+      for (int other = 0; other < costs.length; other++) {
+        costs[one][other] = one == other ? ofSame(facts) : of(facts, one, other);
+      }
+    }
+  }
+
+  static PairTable of(SessionFacts facts) {
+    return facts.workedOut(PairTable.class, PairTable::new);
+  }
+
+  int cost(Candidate one, Candidate other) {
+    int shared = Long.bitCount(one.primary() & other.primary());
+    int cost = costs[one.merit().pattern()][other.merit().pattern()] + shared * sharedMuscle;
+    return Math.min(WORST, cost);
+  }
+
+  private static int ofSame(SessionFacts facts) {
+    return facts.isNarrow() ? 9 : 14;
+  }
+
+  private static int of(SessionFacts facts, int one, int other) {
+    Optional<MovementPattern> first = facts.patterns().kind(one);
+    Optional<MovementPattern> second = facts.patterns().kind(other);
+    if (first.isEmpty() || second.isEmpty()) {
+      return facts.patterns().isEmpty() ? 0 : 6;
+    }
+    boolean opposed =
+        first.get().pairs().contains(second.get().id())
+            || second.get().pairs().contains(first.get().id());
+    boolean bigLegs =
+        first.get().big() && second.get().big() && isLegs(first.get()) && isLegs(second.get());
+    if (facts.patterns().isWhole() && bigLegs) {
+      return 9;
+    }
+    return opposed ? 0 : of(first.get().group(), second.get().group(), facts.patterns().isWhole());
+  }
+
+  private static boolean isLegs(MovementPattern pattern) {
+    return pattern.group().isLegs();
+  }
+
+  private static int of(Group one, Group other, boolean whole) {
+    Set<Group> both = Set.of(Group.KNEE, Group.HIP);
+    if (one.isLegs() != other.isLegs()) {
+      boolean trunk = one == Group.TRUNK || other == Group.TRUNK;
+      return whole && !trunk ? 1 : 4;
+    }
+    if (one == other) {
+      return one == Group.SMALL_LEG || one == Group.TRUNK ? 5 : 11;
+    }
+    if (one == Group.POWER || other == Group.POWER) {
+      return one == Group.SMALL_LEG || other == Group.SMALL_LEG ? 5 : 9;
+    }
+    if (both.contains(one) && both.contains(other)) {
+      return 3;
+    }
+    if (one == Group.CONDITIONING || other == Group.CONDITIONING) {
+      return 6;
+    }
+    if (one == Group.SMALL_LEG || other == Group.SMALL_LEG) {
+      return 5;
+    }
+    return one == Group.TRUNK || other == Group.TRUNK ? 4 : 3;
+  }
+}

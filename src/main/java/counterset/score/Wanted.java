@@ -1,0 +1,105 @@
+package counterset.score;
+
+import counterset.model.Catalogue;
+import counterset.model.Muscle;
+import counterset.model.Problem;
+import counterset.model.Region;
+import counterset.model.Target;
+import counterset.model.Wants;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What a problem wants of each movement pattern: the shares of all regions and muscle groups that
+ * it asks for, put together. A region counts as asked for where all its muscle groups are targets.
+ */
+final class Wanted {
+
+  // A region stands for several muscle groups, of which a coach thinks as two, roughly.
+  private static final int REGION_WEIGHT = 2;
+
+  private final Map<String, Double> shares = new LinkedHashMap<>();
+  private final List<String> regions = new ArrayList<>();
+
+  private Wanted() {}
+
+  /** The wants of a problem. */
+  static Wanted of(Problem problem, Catalogue catalogue) {
+    Wanted wanted = new Wanted();
+    Map<String, Integer> open = new LinkedHashMap<>();
+    for (Target target : problem.targets()) {
+      open.put(target.muscle(), target.emphasis());
+    }
+    Map<String, Integer> parts = new LinkedHashMap<>();
+    Set<String> all = muscles(catalogue, Set.of(Region.values()));
+    if (open.keySet().containsAll(all)) {
+      wanted.take(Wants.WHOLE, all, open, parts);
+    }
+    for (Region region : Region.values()) {
+      Set<String> own = muscles(catalogue, Set.of(region));
+      if (!own.isEmpty() && open.keySet().containsAll(own)) {
+        wanted.take(region.id(), own, open, parts);
+      }
+    }
+    open.forEach(parts::put);
+    int whole = parts.values().stream().mapToInt(Integer::intValue).sum();
+    parts.forEach(
+        (id, weight) ->
+            catalogue
+                .wants()
+                .sharesOf(id)
+                .forEach(
+                    (pattern, share) ->
+                        wanted.shares.merge(pattern, share / 100.0 * weight / whole, Double::sum)));
+    return wanted;
+  }
+
+  /** What is asked for more within a region counts as a part of its own. */
+  private void take(
+      String region, Set<String> own, Map<String, Integer> open, Map<String, Integer> parts) {
+    regions.add(region);
+    int least = own.stream().mapToInt(open::get).min().orElse(1);
+    parts.put(region, REGION_WEIGHT * least);
+    own.forEach(
+        muscle -> {
+          int more = open.remove(muscle) - least;
+          if (more > 0) {
+            open.put(muscle, more);
+          }
+        });
+  }
+
+  private static Set<String> muscles(Catalogue catalogue, Set<Region> regions) {
+    Set<String> muscles = new LinkedHashSet<>();
+    for (Muscle muscle : catalogue.muscles().values()) {
+      if (regions.contains(muscle.region()) && muscle.defaultTarget()) {
+        muscles.add(muscle.id());
+      }
+    }
+    return muscles;
+  }
+
+  /** The share of the places that a pattern is to get, 0 to 1; 0 where nothing is said. */
+  double share(String pattern) {
+    return shares.getOrDefault(pattern, 0.0);
+  }
+
+  /** Whether a session for this has the legs alone. */
+  boolean isForLegs() {
+    return regions.equals(List.of(Region.LOWER.id()));
+  }
+
+  /** Whether the whole body is asked for. */
+  boolean isWhole() {
+    return regions.contains(Wants.WHOLE);
+  }
+
+  /** Whether a muscle group came with a region, not by its own name. */
+  boolean cameWithRegion(Muscle muscle) {
+    return regions.contains(Wants.WHOLE) || regions.contains(muscle.region().id());
+  }
+}
