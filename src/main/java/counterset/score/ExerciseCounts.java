@@ -10,9 +10,9 @@ final class ExerciseCounts {
   private final List<ShareCounts> shares;
   private final List<OrderSum> orders;
 
-  // By place: the exercise that counts there, null for none; of the session under way.
+  // By place: the exercise that counts there, null for none; now, and in the session last settled.
   private final Candidate[] counted;
-  private final Candidate[] before;
+  private final Candidate[] settled;
   private final Sums ofShares = new Sums();
   private final Sums now = new Sums();
 
@@ -22,7 +22,7 @@ final class ExerciseCounts {
     shares = ShareCounts.of(facts);
     orders = OrderSum.of(facts);
     counted = new Candidate[facts.supersets() * perSuperset];
-    before = new Candidate[counted.length];
+    settled = new Candidate[counted.length];
   }
 
   void compute(Candidate[] places, TagCounts tags, Sums sums) {
@@ -38,7 +38,7 @@ final class ExerciseCounts {
     }
     ofShares.clear();
     shares.forEach(share -> share.addTo(ofShares));
-    shares.forEach(ShareCounts::settle);
+    settle();
     sums.add(ofShares, 1);
     for (OrderSum order : orders) {
       order.clear();
@@ -76,7 +76,6 @@ final class ExerciseCounts {
         for (int place = first; place < first + perSuperset; place++) {
           Candidate old = counted[place];
           Candidate next = at(places, place);
-          before[place] = old;
           counted[place] = next;
           reordered |= next != old && differs(old, next);
           if (others && next != old) {
@@ -100,15 +99,24 @@ final class ExerciseCounts {
     for (int i = 0; reordered && i < orders.size(); i++) {
       orders.get(i).change(counted, stays, sums);
     }
-    for (int i = 0; others && i < shares.size(); i++) {
-      if (stays) {
-        shares.get(i).settle();
-      } else {
-        shares.get(i).back();
-      }
+    if (stays) {
+      settle();
+    } else {
+      back();
     }
-    if (!stays) {
-      restore(change);
+  }
+
+  private void settle() {
+    System.arraycopy(counted, 0, settled, 0, counted.length);
+    for (int i = 0; i < shares.size(); i++) {
+      shares.get(i).settle();
+    }
+  }
+
+  private void back() {
+    System.arraycopy(settled, 0, counted, 0, counted.length);
+    for (int i = 0; i < shares.size(); i++) {
+      shares.get(i).back();
     }
   }
 
@@ -138,20 +146,6 @@ final class ExerciseCounts {
       }
       if (now != null) {
         tags.count(tables.positionTags[now.index()], 1, sums);
-      }
-    }
-  }
-
-  private void restore(Change change) {
-    int done = -1;
-    for (int i = 0; i < change.size(); i++) {
-      int superset = change.place(i) / perSuperset;
-      if (superset != done) {
-        done = superset;
-        int first = superset * perSuperset;
-        for (int place = first; place < first + perSuperset; place++) {
-          counted[place] = before[place];
-        }
       }
     }
   }

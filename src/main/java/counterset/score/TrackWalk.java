@@ -37,8 +37,9 @@ final class TrackWalk {
   }
 
   private boolean isForSomeTrack(CountConstraint constraint) {
+    int tags = facts.tracks() == 0 ? 0 : constraint.tags(facts);
     for (int track = 0; track < facts.tracks(); track++) {
-      for (int tag = 0; tag < constraint.tags(facts); tag++) {
+      for (int tag = 0; tag < tags; tag++) {
         if (constraint.isForTrack(facts, track, tag)) {
           return true;
         }

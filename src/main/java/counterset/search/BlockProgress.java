@@ -77,7 +77,7 @@ public final class BlockProgress {
 
   private static Intervals lighter(Problem asked) {
     Intervals clock = asked.clock();
-    int nearest = (clock.work() * LIGHTER_PERCENT / 100 + STEP_SECONDS / 2) / STEP_SECONDS;
+    int nearest = Math.round(clock.work() * LIGHTER_PERCENT / 100f / STEP_SECONDS);
     int work = Math.max(1, Math.min(clock.work() - 1, nearest * STEP_SECONDS));
     int supersets = fit(asked, clock);
     int rest = clock.rest();

@@ -4,29 +4,16 @@ import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Keep;
 import counterset.model.Plan;
-import counterset.model.Problem;
 import counterset.score.Constraints;
 import counterset.score.SupersetEmpty;
 import counterset.timeline.SessionLength;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Which wishes stand in the way of a plan, in plain sentences. */
-public final class Obstacles {
-
-  private final Problem problem;
-  private final Plan plan;
-  private final Catalogue catalogue;
-  private final Outlook outlook;
-  private final Names names;
-  private final List<String> lines = new ArrayList<>();
+public final class Obstacles extends ObstacleLines {
 
   private Obstacles(Plan plan, Catalogue catalogue) {
-    this.problem = plan.problem();
-    this.plan = plan;
-    this.catalogue = catalogue;
-    this.outlook = new Outlook(problem, catalogue);
-    this.names = new Names(catalogue);
+    super(plan, catalogue, new Outlook(plan.problem(), catalogue));
   }
 
   /** One line for each obstacle; empty if the plan has work in it, keeps every rule and wish. */
@@ -41,7 +28,7 @@ public final class Obstacles {
       all.lines.addAll(new WishObstacles(plan, catalogue, all.outlook).lines());
       all.empty();
     }
-    return List.copyOf(all.lines);
+    return all.lines();
   }
 
   private String tooShort() {

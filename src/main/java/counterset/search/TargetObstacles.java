@@ -4,35 +4,18 @@ import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Part;
 import counterset.model.Plan;
-import counterset.model.Problem;
 import counterset.model.Target;
 import counterset.model.TargetCoverage;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 
 /** What keeps targets from getting their sets. */
-final class TargetObstacles {
-
-  private final Problem problem;
-  private final Plan plan;
-  private final Catalogue catalogue;
-  private final Outlook outlook;
-  private final Names names;
-  private final List<String> lines = new ArrayList<>();
+final class TargetObstacles extends ObstacleLines {
 
   TargetObstacles(Plan plan, Catalogue catalogue, Outlook outlook) {
-    this.problem = plan.problem();
-    this.plan = plan;
-    this.catalogue = catalogue;
-    this.outlook = outlook;
-    this.names = new Names(catalogue);
+    super(plan, catalogue, outlook);
     targets();
     room();
-  }
-
-  List<String> lines() {
-    return List.copyOf(lines);
   }
 
   private void targets() {
@@ -97,9 +80,5 @@ final class TargetObstacles {
   private boolean isShort(int target) {
     TargetCoverage coverage = plan.coverage().get(target);
     return coverage.direct() < coverage.minSets();
-  }
-
-  private String conflict(Collection<Exercise> exercises) {
-    return String.join(", nor with ", outlook.wishes().conflicts(exercises));
   }
 }

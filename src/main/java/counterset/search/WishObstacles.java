@@ -5,37 +5,19 @@ import counterset.model.Exercise;
 import counterset.model.Owned;
 import counterset.model.Part;
 import counterset.model.Plan;
-import counterset.model.Problem;
 import counterset.score.Constraint;
 import counterset.score.Constraints;
 import counterset.score.EquipmentUnused;
 import counterset.score.IncludeMissing;
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 
 /** What keeps equipment from being used, and exercises that were asked for from being there. */
-final class WishObstacles {
-
-  private final Problem problem;
-  private final Plan plan;
-  private final Catalogue catalogue;
-  private final Outlook outlook;
-  private final Names names;
-  private final List<String> lines = new ArrayList<>();
+final class WishObstacles extends ObstacleLines {
 
   WishObstacles(Plan plan, Catalogue catalogue, Outlook outlook) {
-    this.problem = plan.problem();
-    this.plan = plan;
-    this.catalogue = catalogue;
-    this.outlook = outlook;
-    this.names = new Names(catalogue);
+    super(plan, catalogue, outlook);
     unused();
     missing();
-  }
-
-  List<String> lines() {
-    return List.copyOf(lines);
   }
 
   private void unused() {
@@ -82,9 +64,5 @@ final class WishObstacles {
         .flatMap(match -> match.subject().stream())
         .distinct()
         .toList();
-  }
-
-  private String conflict(Collection<Exercise> exercises) {
-    return String.join(", nor with ", outlook.wishes().conflicts(exercises));
   }
 }

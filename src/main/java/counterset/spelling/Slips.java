@@ -12,7 +12,10 @@ public final class Slips {
 
   /** Whether one word may be the other with slips: none in three letters, one in four to seven. */
   public static boolean only(String a, String b) {
-    return Math.abs(a.length() - b.length()) <= allowed(a, b) && between(a, b) <= allowed(a, b);
+    int allowed = allowed(a, b);
+    return allowed == 0
+        ? a.equals(b)
+        : Math.abs(a.length() - b.length()) <= allowed && between(a, b) <= allowed;
   }
 
   /** How many slips two words may be apart and still be meant for one; 0 to 3. */

@@ -82,9 +82,7 @@ class ScoreBoundTest {
     int feasible = 0;
     for (long seed = 1; seed <= LARGE; seed++) {
       Problem problem = new RandomSessions(catalogue, seed).problem().keeping().problem();
-      Plan plan =
-          new SessionPlanner(catalogue, "test")
-              .plan(problem, new Limit(Effort.STANDARD, OptionalInt.empty()));
+      Plan plan = new SessionPlanner(catalogue, "test").plan(problem, Limit.of(Effort.QUICK));
       if (plan.score().hard() == 0) {
         feasible++;
         int soft = plan.score().soft();

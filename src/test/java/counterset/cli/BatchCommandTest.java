@@ -187,7 +187,7 @@ class BatchCommandTest {
     int[] numbers = IntStream.rangeClosed(1, 12).toArray();
     Path killed = roster("killed", numbers).resolve("plans");
     Path whole = roster("whole", numbers).resolve("plans");
-    String table = Cli.run(folder, "batch", "whole", "--jobs", "2").succeeds().out();
+    String table = batch("whole", "--jobs", "2").succeeds().out();
     Process process =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -198,6 +198,8 @@ class BatchCommandTest {
                 "counterset.cli.Main",
                 "batch",
                 "killed",
+                "--effort",
+                "quick",
                 "--jobs",
                 "1")
             .directory(folder.toFile())
@@ -212,7 +214,7 @@ class BatchCommandTest {
     int finished = new Manifest(killed).read().size();
     assertThat(finished).as(Cli.read(folder.resolve("output"))).isPositive();
     Cli.write(killed, ".client-1.json." + process.pid() + ".part", "half");
-    Cli again = Cli.run(folder, "batch", "killed").succeeds();
+    Cli again = batch("killed").succeeds();
     assertThat(again.err()).contains("nothing has changed: " + finished + ".");
     assertThat(again.out()).isEqualTo(table);
     assertThat(files(killed)).isEqualTo(files(whole));

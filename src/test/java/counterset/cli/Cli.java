@@ -2,6 +2,7 @@ package counterset.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import counterset.fixture.FixedCatalogue;
 import counterset.json.JsonDocument;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What a command line did: its exit status, its results and its messages.
@@ -27,6 +29,14 @@ record Cli(int status, String out, String err) {
   /** Runs one command line as if typed in a folder, without a terminal. */
   static Cli run(Path folder, String... args) {
     return piped(folder, "", args);
+  }
+
+  /** The same with the fixed catalogue, for what would change with the one that is shipped. */
+  static Cli fixed(Path folder, String... args) {
+    return run(
+        folder,
+        Stream.concat(Stream.of(args), Stream.of("--catalogue", "" + FixedCatalogue.FOLDER))
+            .toArray(String[]::new));
   }
 
   /** The same with a text piped in. */

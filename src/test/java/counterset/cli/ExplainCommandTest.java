@@ -24,7 +24,7 @@ class ExplainCommandTest {
     args[0] = "explain";
     args[1] = "plan.json";
     System.arraycopy(options, 0, args, 2, options.length);
-    return Cli.run(folder, args);
+    return Cli.fixed(folder, args);
   }
 
   @Test
@@ -82,9 +82,9 @@ class ExplainCommandTest {
   @Test
   void aLimitationTellsWhatItKeepsOutAndWhatItRestsOn() {
     Cli plan =
-        Cli.run(folder, "plan", Cli.ASK, "--effort", "quick", "--write", "knees.json").succeeds();
+        Cli.fixed(folder, "plan", Cli.ASK, "--effort", "quick", "--write", "knees.json").succeeds();
     assertThat(plan.out()).isNotEmpty();
-    Cli explained = Cli.run(folder, "explain", "knees.json").succeeds();
+    Cli explained = Cli.fixed(folder, "explain", "knees.json").succeeds();
 
     assertThat(explained.out())
         .contains("Sore knees: ", "squat goes against sore knees (knee demand", "This rests on: ");

@@ -42,8 +42,7 @@ class ShippedProblemsTest {
   @MethodSource("problems")
   void isSolved(Path file) {
     Problem problem = Readers.problems(GoodPlan.CATALOGUE).read(file);
-    Plan plan =
-        new SessionPlanner(GoodPlan.CATALOGUE, "test").plan(problem, Limit.of(Effort.STANDARD));
+    Plan plan = plan(problem);
     SoftAssertions softly = new SoftAssertions();
     softly
         .assertThat(plan.score().hard())
@@ -59,6 +58,15 @@ class ShippedProblemsTest {
         .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(WIDEST));
     fileIsValid(PlanJson.text(plan, GoodPlan.CATALOGUE), softly);
     softly.assertAll();
+  }
+
+  /** With standard effort only where less is not enough: the test asks for no points. */
+  private static Plan plan(Problem problem) {
+    SessionPlanner planner = new SessionPlanner(GoodPlan.CATALOGUE, "test");
+    Plan plan = planner.plan(problem, Limit.of(Effort.QUICK));
+    return plan.score().medium() == 0 && plan.score().hard() == 0
+        ? plan
+        : planner.plan(problem, Limit.of(Effort.STANDARD));
   }
 
   private static void clockIsWhole(Plan plan, SoftAssertions softly) {

@@ -21,12 +21,12 @@ class SwapGoldenTest {
   @TempDir Path folder;
 
   private Cli swap(String... options) {
-    Cli.write(folder, "good.json", Json.pretty(GoodPlan.whole()));
+    Cli.write(folder, "good.json", Json.pretty(GoodPlan.fixed()));
     Cli.write(folder, "class.json", PlanJson.text(ClassPlans.good(), Plans.CATALOGUE));
     String[] args = new String[options.length + 1];
     args[0] = "swap";
     System.arraycopy(options, 0, args, 1, options.length);
-    return Cli.run(folder, args).succeeds();
+    return Cli.fixed(folder, args).succeeds();
   }
 
   @Test

@@ -14,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * With standard effort the program finds the proven optimum of every small problem, and its limit
- * is no lower, whatever plan it is asked about.
+ * With standard effort, if not quickly, the program finds the proven optimum of every small
+ * problem, and its limit is no lower, whatever plan it is asked about.
  */
 class OptimalityTest {
 
@@ -30,10 +30,10 @@ class OptimalityTest {
         new Referee(small.catalogue()).judge(small.problem(), new Limits(60, 1, true));
     assertThat(verdict.status()).isEqualTo(Status.PROVEN);
 
-    PlanScore found =
-        new SessionPlanner(small.catalogue(), "test")
-            .plan(small.problem(), Limit.of(Effort.STANDARD))
-            .score();
+    PlanScore found = plan(small, Effort.QUICK);
+    if (found.soft() < verdict.soft() || found.medium() < verdict.medium()) {
+      found = plan(small, Effort.STANDARD);
+    }
 
     assertThat(List.of(found.hard(), found.medium()))
         .as("hard, medium; proven: %s", verdict.session())
@@ -50,5 +50,11 @@ class OptimalityTest {
           .as("limit of a plan that is %d points worse than the optimum", worse)
           .isGreaterThanOrEqualTo((int) verdict.soft());
     }
+  }
+
+  private static PlanScore plan(SmallProblem small, Effort effort) {
+    return new SessionPlanner(small.catalogue(), "test")
+        .plan(small.problem(), Limit.of(effort))
+        .score();
   }
 }

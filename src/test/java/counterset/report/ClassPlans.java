@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** A class of three tracks, written by hand over the real catalogue. */
+/** A class of three tracks, written by hand over a fixed catalogue. */
 public final class ClassPlans {
 
   /** Sore knees; no jumping; both sore knees and no floor. */

@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Random sessions over the real catalogue, most of them bad: whatever somebody may write by hand.
+ * Random sessions over a fixed catalogue, most of them bad: whatever somebody may write by hand.
  */
 public final class RandomPlans {
 

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** A week of sessions written by hand over the real catalogue. */
+/** A week of sessions written by hand over a fixed catalogue. */
 public final class WeekPlans {
 
   private WeekPlans() {}

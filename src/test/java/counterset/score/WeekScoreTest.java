@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class WeekScoreTest {
 
   private static final int WEEKS = 400;
-  private static final int CHANGED_WEEKS = 100;
+  private static final int CHANGED_WEEKS = 60;
   private static final int CHANGES = 100;
 
   private final Catalogue catalogue = Catalogues.embedded();

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 class ReplacementsTest {
 
-  private static final int PLANS = 200;
+  private static final int PLANS = 60;
   private static final int TAKEN = 6;
 
   private final Replacements replacements = new Replacements(Plans.CATALOGUE, "test");

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 /** Classes, planned with the real catalogue. */
 class TracksTest {
 
-  private static final int PROBLEMS = 200;
+  private static final int PROBLEMS = 24;
 
   private final Catalogue catalogue = Catalogues.embedded();
   private final SessionPlanner planner = new SessionPlanner(catalogue, "test");

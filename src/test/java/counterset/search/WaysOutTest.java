@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What stands in the way, and what frees it, where both are known. */
 class WaysOutTest {
@@ -59,7 +60,7 @@ class WaysOutTest {
     for (WayOut way : it.ways) {
       assertThat(way.whole()).as(way.phrase()).isTrue();
       assertThat(way.problem()).as(way.phrase()).isNotEqualTo(it.conflict.problem());
-      Plan again = it.conflict.plan(way.problem(), Effort.STANDARD);
+      Plan again = it.conflict.plan(way.problem(), Effort.QUICK);
       assertThat(it.goal.shortfall(again)).as(way.phrase()).isZero();
     }
   }
@@ -78,9 +79,11 @@ class WaysOutTest {
     }
   }
 
+  /** Where no superset fits, where only a pair of changes helps, and where any of five does. */
   @ParameterizedTest
-  @MethodSource("explained")
-  void theSameRequestGivesTheSameWays(Explained it) {
+  @ValueSource(ints = {0, 5, 9})
+  void theSameRequestGivesTheSameWays(int number) {
+    Explained it = EXPLAINED.get(number);
     assertThat(new WaysOut(it.plan, it.conflict.catalogue()).find()).isEqualTo(it.ways);
   }
 

@@ -38,7 +38,7 @@ import org.junit.jupiter.api.Test;
 class WeekPlannerTest {
 
   private static final int MINUTES = 10;
-  private static final int WEEKS = 10;
+  private static final int WEEKS = 5;
   private static final Limit QUICK = Limit.of(Effort.QUICK);
   private static final LocalDate MONDAY_THIS_WEEK = LocalDate.of(2026, 3, 9);
   private static final SolverNote SCORED = new SolverNote(1, "none", "test", 0, true);

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** A session that is typed out in any of many ways is read as that session. */
 class RoundTripTest {
 
-  private static final int PLANS = 300;
+  private static final int PLANS = 60;
 
   @ParameterizedTest
   @EnumSource(Writing.class)

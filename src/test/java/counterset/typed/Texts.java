@@ -1,6 +1,6 @@
 package counterset.typed;
 
-import counterset.catalogue.Catalogues;
+import counterset.fixture.FixedCatalogue;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Problem;
@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 /** Reads texts for tests. */
 final class Texts {
 
-  static final Catalogue CATALOGUE = Catalogues.embedded();
+  static final Catalogue CATALOGUE = FixedCatalogue.CATALOGUE;
   static final TypedReader READER = new TypedReader(CATALOGUE);
 
   private Texts() {}
@@ -27,7 +27,10 @@ final class Texts {
 
   /** The session of a text without faults: {@code goblet-squat push-up | clam clam}. */
   static String session(String text) {
-    TypedReading reading = read(text);
+    return session(read(text));
+  }
+
+  static String session(TypedReading reading) {
     return reading
         .session()
         .map(typed -> supersets(typed.session()))

@@ -134,7 +134,7 @@ class TypedFaultsTest {
     };
     long seed = 20261125;
     Random random = new Random(seed);
-    for (int i = 0; i < 1000; i++) {
+    for (int i = 0; i < 300; i++) {
       StringBuilder text = new StringBuilder();
       int size = random.nextInt(25);
       for (int j = 0; j < size; j++) {
