@@ -104,6 +104,9 @@ final class AskDraft {
     if (equipment.isEmpty() && !noEquipment.isSet()) {
       silent.add(AskTopic.EQUIPMENT);
     }
+    if (!rounds.isSet()) {
+      silent.add(AskTopic.ROUNDS);
+    }
     return silent;
   }
 

@@ -4,5 +4,6 @@ package counterset.ask;
 public enum AskTopic {
   MINUTES,
   TARGETS,
-  EQUIPMENT
+  EQUIPMENT,
+  ROUNDS
 }

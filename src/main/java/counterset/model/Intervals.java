@@ -36,4 +36,9 @@ public record Intervals(
       throw new IllegalArgumentException("A superset has 1 to 3 positions and at least 1 round.");
     }
   }
+
+  /** The same with another number of rounds. */
+  public Intervals withRounds(int number) {
+    return new Intervals(getReady, warmUp, work, between, rest, coolDown, perSuperset, number);
+  }
 }

@@ -19,6 +19,7 @@ final class DayScore {
   private final Change change;
   private final Change standInChange;
   private final int[] balance;
+  private final int[] moods;
   private final int perSuperset;
   // Null where the session is by itself.
   private WeekScore week;
@@ -30,11 +31,13 @@ final class DayScore {
   private int hard;
   private int medium;
   private int soft;
+  private int mood;
   private int trackHard;
   private int trackMedium;
   private int trackSoft;
 
-  DayScore(SessionFacts facts) {
+  DayScore(SessionFacts facts, long mood) {
+    moods = Mood.of(facts, mood);
     session = new SessionScore(facts);
     tracks = facts.tracks() == 0 ? null : new TrackScore(facts);
     places = new Candidate[facts.supersets() * facts.perSuperset()];
@@ -70,7 +73,11 @@ final class DayScore {
     session.compute(places);
     hard = session.hard();
     medium = session.medium();
-    soft = session.soft();
+    mood = 0;
+    for (Candidate exercise : places) {
+      mood += mood(exercise);
+    }
+    soft = session.soft() - mood;
     tracksKnown = tracks == null;
   }
 
@@ -131,6 +138,19 @@ final class DayScore {
     }
   }
 
+  private int mood(Candidate exercise) {
+    return exercise == null ? 0 : moods[exercise.index()];
+  }
+
+  /** What the moods are once what was noted is made. */
+  private int changedMood() {
+    int changed = mood;
+    for (int i = 0; i < change.size(); i++) {
+      changed += mood(change.candidate(i)) - mood(places[change.place(i)]);
+    }
+    return changed;
+  }
+
   /** Forgets what was noted. */
   void forget() {
     if (week != null && change.size() > 0) {
@@ -159,7 +179,7 @@ final class DayScore {
   }
 
   int soft() {
-    return (isOther() ? session.soft() : soft)
+    return (isOther() ? session.soft() - changedMood() : soft)
         + (tried && tracks != null ? tracks.soft() : trackSoft);
   }
 }

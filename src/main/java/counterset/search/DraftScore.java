@@ -50,7 +50,7 @@ public final class DraftScore implements IncrementalScoreCalculator<Draft, HardM
     week = task.week().map(WeekScore::new).orElse(null);
     days = new DayScore[task.days().size()];
     for (int day = 0; day < days.length; day++) {
-      days[day] = new DayScore(task.days().get(day).from().facts());
+      days[day] = new DayScore(task.days().get(day).from().facts(), task.mood());
     }
     for (int number = 0; number < spots; number++) {
       days[dayOf[number]].set(indexOf[number], now[number]);

@@ -54,7 +54,7 @@ public final class SessionPlanner {
     if (stopped) {
       current.stop();
     }
-    Task task = Task.of(Task.Day.empty(Casting.of(Lineup.empty(facts))));
+    Task task = Task.of(Task.Day.empty(Casting.of(Lineup.empty(facts)))).inMood(problem.seed());
     Lineup lineup = current.best(task, problem.seed(), limit).get(0);
     Session session =
         new Surroundings(problem, catalogue).around(lineup.supersets(), lineup.modifications());

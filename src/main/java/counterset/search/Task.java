@@ -11,8 +11,13 @@ import java.util.Optional;
  * @param days the sessions of a week, or one by itself
  * @param week what the sessions are judged by together; empty for one by itself
  * @param fence which sessions may be entered, of one by itself; empty if all
+ * @param mood the seed whose mood it is planned in; {@link Mood#NONE} for none
  */
-record Task(List<Day> days, Optional<WeekFacts> week, Optional<Fence> fence) {
+record Task(List<Day> days, Optional<WeekFacts> week, Optional<Fence> fence, long mood) {
+
+  Task(List<Day> days, Optional<WeekFacts> week, Optional<Fence> fence) {
+    this(days, week, fence, Mood.NONE);
+  }
 
   /**
    * A session.
@@ -44,6 +49,11 @@ record Task(List<Day> days, Optional<WeekFacts> week, Optional<Fence> fence) {
   /** One session by itself. */
   static Task of(Day day) {
     return new Task(List.of(day), Optional.empty(), Optional.empty());
+  }
+
+  /** The same in the mood of a seed. */
+  Task inMood(long seed) {
+    return new Task(days, week, fence, seed);
   }
 
   boolean isMovable() {
