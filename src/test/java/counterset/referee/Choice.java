@@ -2,6 +2,7 @@ package counterset.referee;
 
 import counterset.model.Exercise;
 import counterset.model.Opposites;
+import counterset.score.Merit;
 
 /**
  * An exercise that may stand in a place.
@@ -10,7 +11,9 @@ import counterset.model.Opposites;
  * @param needs the items that it needs, as bits
  * @param keeps the items that stay in use when it begins: those needed, and worn ones it allows
  * @param muscles its primary muscle groups, as bits
- * @param joints the joints that it asks 2 or more of, as bits
+ * @param neighbour what it has in common with others across a rest
+ * @param merit what it is worth to the client by itself
+ * @param pattern the id of its movement pattern
  */
 record Choice(
     int index,
@@ -18,8 +21,15 @@ record Choice(
     long needs,
     long keeps,
     long muscles,
-    long joints,
-    Opposites.Profile profile) {
+    Opposites.Profile profile,
+    Neighbour neighbour,
+    Merit merit,
+    String pattern) {
+
+  /** How many places it takes. */
+  int positions() {
+    return oneSided() ? 2 : 1;
+  }
 
   boolean oneSided() {
     return exercise.isUnilateral();

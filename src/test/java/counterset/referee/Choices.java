@@ -6,6 +6,8 @@ import counterset.model.Exercise;
 import counterset.model.Joint;
 import counterset.model.Need;
 import counterset.model.Opposites;
+import counterset.model.Pairing;
+import counterset.score.Candidate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,12 +19,14 @@ import java.util.Set;
  */
 final class Choices {
 
+  private final Request request;
   private final Catalogue catalogue;
   private final List<Need> items;
   private final List<Choice> all = new ArrayList<>();
 
-  Choices(Catalogue catalogue, List<Exercise> exercises) {
-    this.catalogue = catalogue;
+  Choices(Request request, List<Exercise> exercises) {
+    this.request = request;
+    this.catalogue = request.catalogue();
     Set<Need> needs = new LinkedHashSet<>();
     for (Exercise exercise : exercises) {
       for (Need need : exercise.needs()) {
@@ -56,8 +60,24 @@ final class Choices {
     for (Joint joint : Joint.values()) {
       joints |= exercise.demand().getOrDefault(joint, 0) >= 2 ? 1L << joint.ordinal() : 0;
     }
+    Candidate candidate = request.candidate(exercise.id()).orElseThrow();
+    String pattern = request.pattern(candidate);
+    boolean compound = request.problem().pairing() == Pairing.COMPOUND;
+    Neighbour neighbour =
+        new Neighbour(
+            compound ? 0 : profile.primary(),
+            request.isNarrow() ? 0 : joints,
+            request.isNarrow() ? "" : pattern);
     return new Choice(
-        all.size(), exercise, needs, keeps | needs, profile.primary(), joints, profile);
+        all.size(),
+        exercise,
+        needs,
+        keeps | needs,
+        profile.primary(),
+        profile,
+        neighbour,
+        candidate.merit(),
+        pattern);
   }
 
   private boolean isWorn(Need need) {

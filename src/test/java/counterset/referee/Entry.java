@@ -10,27 +10,15 @@ import counterset.model.Position;
  * @param carried what an empty superset passes on; null for one with an exercise
  */
 record Entry(
-    long needs,
-    long keeps,
-    long inUse,
-    Position position,
-    long muscles,
-    long joints,
-    Exit carried) {
+    long needs, long keeps, long inUse, Position position, Neighbour neighbour, Exit carried) {
 
   static Entry of(Choice first, long inUse) {
     return new Entry(
-        first.needs(),
-        first.keeps(),
-        inUse,
-        first.exercise().position(),
-        first.muscles(),
-        first.joints(),
-        null);
+        first.needs(), first.keeps(), inUse, first.exercise().position(), first.neighbour(), null);
   }
 
   static Entry empty(Exit carried) {
-    return new Entry(0, 0, 0, null, 0, 0, carried);
+    return new Entry(0, 0, 0, null, Neighbour.NONE, carried);
   }
 
   boolean isEmpty() {
@@ -40,8 +28,8 @@ record Entry(
   /** Whether a session can go on here from there, the room of the rest apart. */
   boolean follows(Exit exit) {
     if (isEmpty()) {
-      return carried.equals(exit) || carried.equals(Exit.AFTER_ALL);
+      return carried.equals(exit);
     }
-    return !exit.equals(Exit.AFTER_ALL) && (exit.inUse() & keeps | needs) == inUse;
+    return (exit.inUse() & keeps | needs) == inUse;
   }
 }

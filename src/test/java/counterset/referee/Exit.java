@@ -8,15 +8,12 @@ import counterset.model.Position;
  *
  * @param position null before the first exercise of the session
  */
-record Exit(long inUse, Position position, long muscles, long joints) {
+record Exit(long inUse, Position position, Neighbour neighbour) {
 
   /** Nothing has been done yet. */
-  static final Exit BEFORE_ALL = new Exit(0, null, 0, 0);
-
-  /** Nothing will be done any more. */
-  static final Exit AFTER_ALL = new Exit(-1, null, 0, 0);
+  static final Exit BEFORE_ALL = new Exit(0, null, Neighbour.NONE);
 
   static Exit of(Choice last, long inUse) {
-    return new Exit(inUse, last.exercise().position(), last.muscles(), last.joints());
+    return new Exit(inUse, last.exercise().position(), last.neighbour());
   }
 }

@@ -1,5 +1,7 @@
 package counterset.referee;
 
+import counterset.model.Exercise;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -8,9 +10,16 @@ import java.util.Objects;
  *
  * @param places its exercises by position, null for a hole; a one-sided one stands in both
  * @param points what it earns by itself, often below 0
- * @param floorTrips times that one goes down to the floor or gets up in it, all rounds
+ * @param floorTrips times that one goes down to the floor in it, all rounds
  */
 record Filling(List<Choice> places, Entry entry, Exit exit, int points, int floorTrips) {
+
+  /** What stands in each position, null for a hole. */
+  List<Exercise> exercises() {
+    List<Exercise> exercises = new ArrayList<>();
+    places.forEach(choice -> exercises.add(choice == null ? null : choice.exercise()));
+    return exercises;
+  }
 
   boolean isFull() {
     return places.stream().noneMatch(Objects::isNull);

@@ -1,12 +1,11 @@
 package counterset.referee;
 
 import counterset.model.Intervals;
-import counterset.model.Pairing;
 import counterset.model.Problem;
-import counterset.model.SupersetKind;
 import counterset.score.JointAgain;
 import counterset.score.LightBeforeHeavy;
-import counterset.score.OpposingPair;
+import counterset.score.PairFit;
+import counterset.score.PatternAgain;
 import counterset.score.SameMuscleInARow;
 import java.util.List;
 import java.util.Objects;
@@ -19,13 +18,17 @@ final class FillingCost {
   private static final int COUNTDOWN = 5;
 
   private final Problem problem;
+  private final PairCosts partners;
+  private final boolean narrow;
   private final Weights weights;
   private final Handover handover;
   private final int roomInside;
   private final int roomInRest;
 
-  FillingCost(Problem problem, Weights weights, Handover handover) {
-    this.problem = problem;
+  FillingCost(Request request, Weights weights, Handover handover) {
+    this.problem = request.problem();
+    this.partners = new PairCosts(request);
+    this.narrow = request.isNarrow();
     this.weights = weights;
     this.handover = handover;
     Intervals clock = problem.clock();
@@ -62,75 +65,34 @@ final class FillingCost {
         if (seconds > (i == 0 ? roomInRest : roomInside)) {
           return Optional.empty();
         }
-        cost += handover.cost(inUse, next.needs(), next.keeps(), seconds);
-        trips += last.onFloor() != next.onFloor() ? 1 : 0;
+        int room = i == 0 ? roomInRest : Handover.NO_REST;
+        cost += handover.cost(inUse, next.needs(), next.keeps(), seconds, room);
+        trips += !last.onFloor() && next.onFloor() ? 1 : 0;
         inUse = inUse & next.keeps() | next.needs();
         last = next;
       }
     }
-    boolean full = filled.size() == places.size();
-    int points = (full ? reward(filled) : 0) - neighbours(filled) - order(filled) - cost;
+    boolean pairs = filled.size() == places.size() && places.size() > 1;
+    int fit = pairs ? partners.of(places) * weights.of(PairFit.class) : 0;
+    int points = -fit - order(places.stream().filter(Objects::nonNull).distinct().toList()) - cost;
     return Optional.of(
         new Filling(
             places, Entry.of(filled.get(0), entering), Exit.of(last, inUse), points, trips));
   }
 
-  private int reward(List<Choice> filled) {
-    if (filled.size() < 2 || problem.pairing() == Pairing.FREE) {
-      return 0;
-    }
-    SupersetKind kind = link(filled, 1);
-    for (int i = 2; i < filled.size(); i++) {
-      SupersetKind next = link(filled, i);
-      kind = next.compareTo(kind) > 0 ? next : kind;
-    }
-    boolean opposing = problem.pairing() == Pairing.OPPOSING;
-    int points = 0;
-    if (kind == SupersetKind.UNILATERAL) {
-      points = 10;
-    } else if (opposing && kind == SupersetKind.AGONIST_ANTAGONIST
-        || !opposing && kind == SupersetKind.COMPOUND) {
-      points = 20;
-    } else if (opposing && kind == SupersetKind.OPPOSITE_REGION) {
-      points = 12;
-    }
-    return points * weights.of(OpposingPair.class);
-  }
-
-  private static SupersetKind link(List<Choice> filled, int i) {
-    return filled.get(i - 1).profile().kindWith(filled.get(i).profile());
-  }
-
-  private int neighbours(List<Choice> filled) {
-    int cost = 0;
-    for (int i = 1; i < filled.size(); i++) {
-      Choice a = filled.get(i - 1);
-      Choice b = filled.get(i);
-      if (!a.equals(b)) {
-        cost += neighbours(a.muscles() & b.muscles(), a.joints() & b.joints(), 15);
-      }
-    }
-    return cost;
-  }
-
-  /** What neighbours cost that share these muscle groups and joints. */
-  int neighbours(long muscles, long joints, int sameMuscle) {
-    int cost = Long.bitCount(joints) * weights.of(JointAgain.class);
-    if (muscles != 0 && problem.pairing() != Pairing.COMPOUND) {
-      cost += sameMuscle * weights.of(SameMuscleInARow.class);
-    }
-    return cost;
+  /** What two exercises cost that are done before and after a rest. */
+  int neighbours(Neighbour before, Neighbour after) {
+    int muscle = before.sharesMuscle(after) ? narrow ? 1 : 6 : 0;
+    return muscle * weights.of(SameMuscleInARow.class)
+        + before.sharedJoints(after) * weights.of(JointAgain.class)
+        + (before.sharesPattern(after) ? weights.of(PatternAgain.class) : 0);
   }
 
   private int order(List<Choice> filled) {
     int steps = 0;
     for (int later = 1; later < filled.size(); later++) {
       for (int earlier = 0; earlier < later; earlier++) {
-        steps +=
-            Math.max(
-                0,
-                filled.get(later).exercise().intensity()
-                    - filled.get(earlier).exercise().intensity());
+        steps += Math.max(0, filled.get(later).merit().tier() - filled.get(earlier).merit().tier());
       }
     }
     return steps * weights.of(LightBeforeHeavy.class);

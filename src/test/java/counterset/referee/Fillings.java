@@ -10,11 +10,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * All ways to fill a superset that break no rule.
- *
- * <p>A hole is as good in one position as in another: no term of the objective sees the position of
- * an exercise, only the order and whether the superset is full. So exercises stand before holes,
- * unless the coach keeps some of them in their positions.
+ * All ways to fill a superset that break no rule, holes in any position: they part what tires the
+ * same, and work on the floor in the last position is what others come after.
  */
 final class Fillings {
 
@@ -82,14 +79,11 @@ final class Fillings {
             .filter(keep -> keep.at().position() == position)
             .map(Keep::exercise)
             .findFirst();
-    boolean afterHole = position > 0 && places[position - 1] == null;
-    if (!afterHole || !keeps.isEmpty()) {
-      for (Choice choice : choices) {
-        if (kept.map(choice.exercise().id()::equals).orElse(true)
-            && isNew(choice, places, position)) {
-          places[position] = choice;
-          extend(places, position + 1, keeps, fillings);
-        }
+    for (Choice choice : choices) {
+      if (kept.map(choice.exercise().id()::equals).orElse(true)
+          && isNew(choice, places, position)) {
+        places[position] = choice;
+        extend(places, position + 1, keeps, fillings);
       }
     }
     if (kept.isEmpty()) {

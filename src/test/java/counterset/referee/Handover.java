@@ -7,14 +7,17 @@ import counterset.score.EquipmentChange;
 /** From one exercise to the next: the seconds, the items and the points that they cost. */
 final class Handover {
 
+  /** The exercises are of one superset and round. */
+  static final int NO_REST = -1;
+
   private final Choices choices;
   private final int perItem;
-  private final int perSecond;
+  private final int perPoint;
 
   Handover(Choices choices, Weights weights) {
     this.choices = choices;
     this.perItem = weights.of(EquipmentChange.class);
-    this.perSecond = weights.of(ChangeoverSeconds.class);
+    this.perPoint = weights.of(ChangeoverSeconds.class);
   }
 
   /**
@@ -28,10 +31,26 @@ final class Handover {
         + choices.putOnSeconds(needs & ~inUse);
   }
 
-  /** What it costs, as a number of points that is at least 0. */
-  int cost(long inUse, long needs, long keeps, int seconds) {
+  /**
+   * What it costs, as a number of points that is at least 0.
+   *
+   * @param seconds that it takes
+   * @param room the seconds of the rest that it happens in; {@link #NO_REST} inside a superset
+   */
+  int cost(long inUse, long needs, long keeps, int seconds, int room) {
     int items = Long.bitCount(inUse & ~keeps) + Long.bitCount(needs & ~inUse);
-    return items * perItem + seconds * perSecond;
+    return items * perItem + (room == NO_REST ? inside(seconds) : across(seconds, room)) * perPoint;
+  }
+
+  /** 1.8 a second beyond 3, rounded half up. */
+  private static int inside(int seconds) {
+    return seconds <= 3 ? 0 : (18 * (seconds - 3) + 5) / 10;
+  }
+
+  /** 0.3 a second beyond half of the rest, rounded half up. */
+  private static int across(int seconds, int room) {
+    int halfSeconds = 2 * seconds - room;
+    return halfSeconds <= 0 ? 0 : (15 * halfSeconds + 50) / 100;
   }
 
   private static int body(Position from, Position to) {

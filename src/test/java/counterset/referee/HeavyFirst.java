@@ -11,13 +11,14 @@ import java.util.List;
 /**
  * Light work before heavy work in a later superset.
  *
- * <p>The steps by which the later of two is heavier are the thresholds between their intensities.
- * So for each threshold the pairs count that have one exercise below it in the earlier superset and
- * one above it in the later.
+ * <p>The steps by which the later of two is heavier are the thresholds between their tiers. So for
+ * each threshold the pairs count that have one exercise below it in the earlier superset and one
+ * above it in the later.
  */
 final class HeavyFirst {
 
-  private static final int HEAVIEST = 3;
+  /** The tier of power. */
+  private static final int HIGHEST = 4;
 
   private final CpModel model;
   private final List<Layer> layers;
@@ -31,7 +32,7 @@ final class HeavyFirst {
 
   void charge(Objective objective) {
     LinearExprBuilder steps = LinearExpr.newBuilder();
-    for (int threshold = 1; threshold < HEAVIEST; threshold++) {
+    for (int threshold = 0; threshold < HIGHEST; threshold++) {
       BoolVar[][] light = new BoolVar[layers.size()][];
       BoolVar[][] heavy = new BoolVar[layers.size()][];
       for (int superset = 0; superset < layers.size(); superset++) {
@@ -61,7 +62,7 @@ final class HeavyFirst {
 
   private static long count(Filling filling, int threshold, boolean above) {
     return filling.occurrences().stream()
-        .filter(choice -> choice.exercise().intensity() > threshold == above)
+        .filter(choice -> choice.merit().tier() > threshold == above)
         .count();
   }
 

@@ -37,6 +37,17 @@ final class Program {
     return places;
   }
 
+  /** Puts what stands where, by superset and position, null for a hole. */
+  Program fill(List<List<Exercise>> session) {
+    int place = 0;
+    for (List<Exercise> superset : session) {
+      for (Exercise exercise : superset) {
+        places[place++] = exercise == null ? null : facts.candidate(exercise.id()).orElseThrow();
+      }
+    }
+    return this;
+  }
+
   HardMediumSoftScore score() {
     score.compute(places);
     return HardMediumSoftScore.of(score.hard(), score.medium(), score.soft());

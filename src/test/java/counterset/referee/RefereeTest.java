@@ -35,12 +35,7 @@ class RefereeTest {
     Problems problems = new RandomSessions(catalogue, seed).problem().keeping();
     Problem problem = problems.problem();
     int supersets = Math.min(8, SessionModel.supersetsThatFit(problem));
-    Program program =
-        new Program(
-            problem,
-            catalogue,
-            new ExerciseFilter(problem, catalogue).main(),
-            SessionModel.supersetsThatFit(problem));
+    Program program = program(problem);
     int perSuperset = problem.clock().perSuperset();
     for (int superset = 0; superset < supersets && !program.candidates().isEmpty(); superset++) {
       fill(program, superset * perSuperset, perSuperset, random);
@@ -49,8 +44,18 @@ class RefereeTest {
     if (seed % 3 == 0 && !session.isEmpty() && session.get(0).get(0) != null) {
       Keep keep = new Keep(new At(1, 0), session.get(0).get(0).id());
       problem = problems.keeping(keep).problem();
+      // What the coach keeps is never work that nobody asked for.
+      program = program(problem).fill(session);
     }
     return new Sample(problem, session, program.score());
+  }
+
+  private Program program(Problem problem) {
+    return new Program(
+        problem,
+        catalogue,
+        new ExerciseFilter(problem, catalogue).main(),
+        SessionModel.supersetsThatFit(problem));
   }
 
   /**
@@ -102,8 +107,7 @@ class RefereeTest {
       Random random = new Random(seed);
       Problem problem = new RandomSessions(catalogue, seed).problem().keeping().problem();
       int supersets = SessionModel.supersetsThatFit(problem);
-      Program program =
-          new Program(problem, catalogue, new ExerciseFilter(problem, catalogue).main(), supersets);
+      Program program = program(problem);
       if (supersets == 0 || program.candidates().isEmpty()) {
         continue;
       }

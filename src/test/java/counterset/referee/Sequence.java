@@ -46,19 +46,10 @@ final class Sequence {
   /**
    * Lays out the supersets.
    *
-   * <p>What comes after an empty superset may as well come in its place, unless the coach keeps
-   * something further on. So elsewhere empty supersets are the last ones.
-   *
    * @param filled by superset, the fillings with an exercise
-   * @param emptyUntil the supersets before this one may be empty and others follow
    * @param neverEmpty whether a superset has to have an exercise
    */
-  void lay(
-      int supersets,
-      int choices,
-      IntFunction<List<Filling>> filled,
-      int emptyUntil,
-      IntPredicate neverEmpty) {
+  void lay(int supersets, int choices, IntFunction<List<Filling>> filled, IntPredicate neverEmpty) {
     Set<Exit> exits = Set.of(Exit.BEFORE_ALL);
     for (int superset = 0; superset < supersets; superset++) {
       List<Filling> fillings = new ArrayList<>();
@@ -68,8 +59,7 @@ final class Sequence {
         }
       }
       if (!neverEmpty.test(superset)) {
-        Set<Exit> carried = superset < emptyUntil ? exits : Set.of(Exit.AFTER_ALL);
-        for (Exit exit : carried) {
+        for (Exit exit : exits) {
           fillings.add(empty(exit));
         }
       }
@@ -136,18 +126,17 @@ final class Sequence {
     arcs++;
     if (!entry.isEmpty() && exit.position() != null) {
       int points =
-          handover.cost(exit.inUse(), entry.needs(), entry.keeps(), seconds)
-              + cost.neighbours(
-                  exit.muscles() & entry.muscles(), exit.joints() & entry.joints(), 6);
+          handover.cost(exit.inUse(), entry.needs(), entry.keeps(), seconds, room)
+              + cost.neighbours(exit.neighbour(), entry.neighbour());
       objective.earn(arc, -points);
-      if (exit.position().isFloor() != entry.position().isFloor()) {
+      if (!exit.position().isFloor() && entry.position().isFloor()) {
         floorTrips.add(arc);
       }
     }
     return arc;
   }
 
-  /** Charges going down or up after the first time. */
+  /** Charges going down after the first time. */
   void chargeFloorTrips(int most) {
     floorTrips.add(-1);
     objective.charge(FloorTrip.class, Objective.atLeast(model, floorTrips.build(), most));

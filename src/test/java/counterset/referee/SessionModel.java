@@ -19,6 +19,7 @@ final class SessionModel {
 
   private final CpModel model = new CpModel();
   private final Problem problem;
+  private final Request request;
   private final Choices choices;
   private final Objective objective;
   private final Sequence sequence;
@@ -40,12 +41,17 @@ final class SessionModel {
     this.problem = problem;
     this.supersets = supersetsThatFit(problem);
     Weights weights = new Weights(problem);
+    this.request = new Request(problem, catalogue, supersets);
     this.choices =
         new Choices(
-            catalogue, exercises.stream().filter(new Rules(problem, catalogue)::allow).toList());
+            request,
+            exercises.stream()
+                .filter(new Rules(problem, catalogue)::allow)
+                .filter(exercise -> request.candidate(exercise.id()).isPresent())
+                .toList());
     this.objective = new Objective(weights);
     Handover handover = new Handover(choices, weights);
-    FillingCost cost = new FillingCost(problem, weights, handover);
+    FillingCost cost = new FillingCost(request, weights, handover);
     Fillings fillings = new Fillings(problem, choices.all(), cost);
     this.sequence = new Sequence(model, problem, objective, handover, cost);
     if (session == null) {
@@ -53,7 +59,6 @@ final class SessionModel {
           supersets,
           choices.all().size(),
           fillings::of,
-          problem.keep().stream().mapToInt(keep -> keep.at().superset() - 1).max().orElse(0),
           superset ->
               problem.keep().stream().anyMatch(keep -> keep.at().superset() == superset + 1));
     } else {
@@ -61,14 +66,10 @@ final class SessionModel {
           supersets,
           choices.all().size(),
           superset -> only(session.get(superset), fillings),
-          supersets,
           superset -> session.get(superset).stream().anyMatch(Objects::nonNull));
     }
     this.work = new Work(model, choices.all(), sequence.layers());
     charge(catalogue, weights);
-    Rules rules = new Rules(problem, catalogue);
-    new MainLifts(model, problem, objective)
-        .charge(rules.range().stream().filter(rules::allow).toList(), work);
     if (isBroken(session)) {
       model.addBoolOr(new BoolVar[0]);
     }
@@ -88,22 +89,18 @@ final class SessionModel {
   }
 
   private void charge(Catalogue catalogue, Weights weights) {
-    int perSuperset = problem.clock().perSuperset();
-    int positions = supersets * perSuperset;
+    int positions = request.places();
     Tastes tastes = new Tastes(problem, catalogue, weights);
     for (Choice choice : choices.all()) {
-      objective.earn(work.done(choice), tastes.points(choice.exercise()));
+      objective.earn(work.done(choice), tastes.points(choice));
     }
     sequence.chargeFloorTrips(positions * problem.clock().rounds());
     new Volume(model, problem, objective, work, positions).charge();
-    new HeavyFirst(model, sequence.layers(), perSuperset).charge(objective);
+    new Coverage(model, request, objective, work).charge();
+    new HeavyFirst(model, sequence.layers(), request.perSuperset()).charge(objective);
     new Wishes(model, problem, catalogue, objective).charge(sequence.layers(), work);
-    Whole whole = new Whole(model, objective, sequence.layers(), work);
-    whole.chargeLightness(positions);
-    whole.chargeFamilies(positions);
-    if (perSuperset == 2) {
-      whole.chargeOneSidedShare();
-    }
+    new Whole(model, request, objective, sequence.layers(), work).charge();
+    new Course(model, request, objective, sequence.layers()).charge();
   }
 
   /** Rules that no filling sees: the clock, and places to keep that do not exist or are changed. */
@@ -166,13 +163,7 @@ final class SessionModel {
     for (Layer layer : sequence.layers()) {
       for (int i = 0; i < layer.fillings().size(); i++) {
         if (value.applyAsInt(layer.chosen().get(i)) == 1) {
-          List<Exercise> superset = new ArrayList<>();
-          layer
-              .fillings()
-              .get(i)
-              .places()
-              .forEach(c -> superset.add(c == null ? null : c.exercise()));
-          places.add(superset);
+          places.add(layer.fillings().get(i).exercises());
         }
       }
     }
@@ -192,12 +183,16 @@ final class SessionModel {
   /**
    * Hints at a session.
    *
-   * @param session exercises by superset; supersets that it does not have are empty
+   * @param session exercises by superset and position, null for a hole; supersets that it does not
+   *     have are empty
    */
   void hint(List<List<Exercise>> session) {
     for (int superset = 0; superset < supersets; superset++) {
-      List<Exercise> exercises = superset < session.size() ? session.get(superset) : List.of();
-      hint(sequence.layers().get(superset), exercises.stream().filter(Objects::nonNull).toList());
+      hint(
+          sequence.layers().get(superset),
+          superset < session.size()
+              ? session.get(superset)
+              : Collections.nCopies(request.perSuperset(), null));
     }
   }
 
@@ -205,9 +200,7 @@ final class SessionModel {
   private void hint(Layer layer, List<Exercise> exercises) {
     List<BoolVar> same = new ArrayList<>();
     for (int i = 0; i < layer.fillings().size(); i++) {
-      List<Exercise> filled =
-          layer.fillings().get(i).occurrences().stream().map(Choice::exercise).toList();
-      if (filled.equals(exercises.stream().distinct().toList())) {
+      if (layer.fillings().get(i).exercises().equals(exercises)) {
         same.add(layer.chosen().get(i));
       } else {
         model.addHint(layer.chosen().get(i), false);

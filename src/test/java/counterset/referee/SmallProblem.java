@@ -40,7 +40,8 @@ record SmallProblem(String name, Problem problem, Catalogue catalogue) {
             List.copyOf(whole.muscles().values()),
             List.copyOf(whole.equipment().values()),
             List.copyOf(whole.limitations().values()),
-            whole.exercises().values().stream().filter(kept::contains).toList());
+            whole.exercises().values().stream().filter(kept::contains).toList(),
+            whole.wants());
     return new SmallProblem(name, wishes.apply(problems, allowed).problem(), catalogue);
   }
 

@@ -27,11 +27,11 @@ final class SmallWeights {
         .add(
             "even volume above all",
             14,
-            arms(9, "dumbbell").weighing(Map.of("unevenVolume", 12, "opposingPair", 0)))
+            arms(9, "dumbbell").weighing(Map.of("unevenVolume", 12, "pairWorth", 0)))
         .add(
             "heavy first above all",
             14,
-            whole(9, "dumbbell").weighing(Map.of("lightBeforeHeavy", 15, "tooLight", 9)))
+            whole(9, "dumbbell").weighing(Map.of("lightBeforeHeavy", 15, "easyWork", 30)))
         .add(
             "coverage counts little",
             14,

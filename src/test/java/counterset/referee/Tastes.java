@@ -2,20 +2,26 @@ package counterset.referee;
 
 import counterset.model.Catalogue;
 import counterset.model.Done;
-import counterset.model.Equipment;
 import counterset.model.Exercise;
-import counterset.model.Need;
-import counterset.model.Owned;
 import counterset.model.Problem;
+import counterset.score.Constraint;
 import counterset.score.Dislikes;
+import counterset.score.EasyWork;
+import counterset.score.EffortClass;
+import counterset.score.Known;
+import counterset.score.LastResort;
 import counterset.score.Likes;
+import counterset.score.Merit;
+import counterset.score.NotHard;
+import counterset.score.OffTarget;
+import counterset.score.PartialRange;
+import counterset.score.Softer;
 import counterset.score.TooEasy;
 import counterset.score.Unloaded;
 import counterset.score.UsedRecently;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 
 /** What an exercise is worth by itself, wherever it stands. */
@@ -31,9 +37,10 @@ final class Tastes {
     this.weights = weights;
   }
 
-  /** Its points; a one-sided exercise leaves equipment lying in two positions. */
-  long points(Exercise exercise) {
-    long points = 0;
+  /** Its points; what a one-sided exercise costs at its place it costs at both. */
+  long points(Choice choice) {
+    Exercise exercise = choice.exercise();
+    long points = -choice.positions() * ofPlace(choice.merit());
     points -= (long) Math.max(0, problem.level() - exercise.level()) * weights.of(TooEasy.class);
     points -= (long) recency(exercise) * weights.of(UsedRecently.class);
     if (Problem.names(problem.likes(), exercise)) {
@@ -42,31 +49,22 @@ final class Tastes {
     if (Problem.names(problem.dislikes(), exercise)) {
       points -= weights.of(Dislikes.class);
     }
-    if (!isLoaded(exercise)) {
-      points -= (long) positions(exercise) * weights.of(Unloaded.class);
-    }
     return points;
   }
 
-  static int positions(Exercise exercise) {
-    return exercise.isUnilateral() ? 2 : 1;
+  private long ofPlace(Merit merit) {
+    return cost(merit.offTarget(), OffTarget.class)
+        + cost(merit.standing() == 1, LastResort.class)
+        + cost(merit.standing() == 2, Known.class)
+        + cost(merit.effort() == EffortClass.EASY, EasyWork.class)
+        + cost(problem.level() == 3 && merit.effort() != EffortClass.HARD, NotHard.class)
+        + cost(merit.softer(), Softer.class)
+        + cost(merit.partial(), PartialRange.class)
+        + cost(merit.couldBeLoaded(), Unloaded.class);
   }
 
-  /** What carries the client counts only if there is nothing to lift, a mere comfort never. */
-  private boolean isLoaded(Exercise exercise) {
-    boolean lifts = problem.equipment().stream().anyMatch(owned -> !of(owned).support());
-    List<String> loads =
-        problem.equipment().stream()
-            .filter(owned -> of(owned).comfortIn().isEmpty() || !of(owned).support())
-            .filter(owned -> of(owned).support() != lifts)
-            .map(Owned::id)
-            .toList();
-    return loads.isEmpty()
-        || exercise.needs().stream().map(Need::equipment).anyMatch(loads::contains);
-  }
-
-  private Equipment of(Owned owned) {
-    return catalogue.equipment().get(owned.id());
+  private long cost(boolean is, Class<? extends Constraint> constraint) {
+    return is ? weights.of(constraint) : 0;
   }
 
   /** 20 for yesterday or today, falling linearly to 0 at 14 days, rounded half up. */

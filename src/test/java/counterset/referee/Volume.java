@@ -8,13 +8,12 @@ import com.google.ortools.sat.LinearExprBuilder;
 import counterset.model.Exercise;
 import counterset.model.Problem;
 import counterset.model.Target;
-import counterset.score.TargetUncovered;
 import counterset.score.UnevenVolume;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** What each target gets: its direct sets against its least, and all its sets against its share. */
+/** What each target gets: its sets against its share of all sets. */
 final class Volume {
 
   private final CpModel model;
@@ -37,15 +36,7 @@ final class Volume {
   }
 
   void charge() {
-    int rounds = problem.clock().rounds();
-    for (Target target : problem.targets()) {
-      LinearExprBuilder missing = LinearExpr.newBuilder();
-      missing.addTerm(work.count(e -> e.primary().contains(target.muscle())), -rounds);
-      missing.add(target.minSets());
-      objective.charge(
-          TargetUncovered.class, Objective.atLeast(model, missing.build(), target.minSets()));
-      chargeDistance(target);
-    }
+    problem.targets().forEach(this::chargeDistance);
   }
 
   /**

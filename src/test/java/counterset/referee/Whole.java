@@ -4,62 +4,95 @@ import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
+import counterset.model.Equipment;
 import counterset.model.Exercise;
-import counterset.score.FamilyAgain;
+import counterset.model.Need;
+import counterset.model.Owned;
+import counterset.score.EquipShare;
+import counterset.score.IsoSide;
 import counterset.score.OneSidedShare;
-import counterset.score.TooLight;
+import counterset.score.Twin;
 import java.util.List;
 
-/** What only the session as a whole has: its mean intensity, its one-sided share, its families. */
-record Whole(CpModel model, Objective objective, List<Layer> layers, Work work) {
+/** What only the session as a whole has: its one-sided share, its movements, its equipment. */
+record Whole(CpModel model, Request request, Objective objective, List<Layer> layers, Work work) {
 
-  private static final int MODERATE = 2;
-
-  /**
-   * Steps of intensity short of 2 a position.
-   *
-   * @param positions of the session
-   */
-  void chargeLightness(int positions) {
-    LinearExpr light =
-        work.sum(
-            choice -> true,
-            choice ->
-                (long) (MODERATE - choice.exercise().intensity())
-                    * Tastes.positions(choice.exercise()));
-    objective.charge(TooLight.class, Objective.atLeast(model, light, MODERATE * positions));
+  void charge() {
+    if (request.perSuperset() == 2) {
+      chargeOneSidedShare();
+    }
+    if (!request.shares().isForLegs()) {
+      objective.charge(IsoSide.class, work.count(e -> e.isUnilateral() && !e.multiJoint()));
+    }
+    chargeTwins();
+    chargeEquipment();
   }
 
-  /** A quarter, rounded down, to a half, rounded up, of the supersets; only pairs can be. */
-  void chargeOneSidedShare() {
+  /** From one percentage, rounded down, to another, rounded up, of the supersets. */
+  private void chargeOneSidedShare() {
+    boolean legs = request.shares().isForLegs();
     int supersets = layers.size();
     LinearExprBuilder over = LinearExpr.newBuilder();
     layers.forEach(layer -> over.add(layer.some(Filling::isOneSided)));
-    over.add(-(supersets + 1) / 2);
+    over.add(-(supersets * (legs ? 68 : 50) + 99) / 100);
     LinearExprBuilder under = LinearExpr.newBuilder();
     layers.forEach(layer -> under.addTerm(layer.some(Filling::isOneSided), -1));
-    under.add(supersets / 4);
+    under.add(supersets * (legs ? 40 : 15) / 100);
     IntVar away = model.newIntVar(0, supersets, "");
     model.addGreaterOrEqual(away, over.build());
     model.addGreaterOrEqual(away, under.build());
     objective.charge(OneSidedShare.class, away);
   }
 
-  /** With m exercises of a family, m (m - 1) / 2 pairs: the highest of its chords. */
-  void chargeFamilies(int most) {
-    for (List<Choice> family : work.groups(Exercise::family).values()) {
-      int size = Math.min(most, family.size());
-      if (size > 1) {
-        IntVar pairs = model.newIntVar(0, (long) size * (size - 1) / 2, "");
-        LinearExpr count = work.sum(family::contains, choice -> 1);
-        for (int m = 1; m < size; m++) {
-          LinearExprBuilder chord = LinearExpr.newBuilder();
-          chord.addTerm(count, m);
-          chord.add(-(long) m * (m + 1) / 2);
-          model.addGreaterOrEqual(pairs, chord.build());
-        }
-        objective.charge(FamilyAgain.class, pairs);
+  /** One of each movement is free; half as many as a wanted pattern has places, if that is more. */
+  private void chargeTwins() {
+    int patterns = request.wanted().size();
+    int free = patterns == 0 ? 1 : Math.max(1, request.places() / (2 * patterns));
+    for (List<Choice> movement : work.groups(Exercise::family).values()) {
+      LinearExprBuilder again = LinearExpr.newBuilder();
+      again.add(work.sum(movement::contains, choice -> 1));
+      again.add(-free);
+      objective.charge(Twin.class, Objective.atLeast(model, again.build(), movement.size()));
+    }
+  }
+
+  private void chargeEquipment() {
+    for (Owned owned : request.problem().equipment()) {
+      if (of(owned).comfortIn().isEmpty()) {
+        LinearExpr used = work.sum(choice -> needs(choice.exercise(), owned), Choice::positions);
+        chargeShare(used, request.places() / 9);
       }
     }
+    if (!request.problem().equipment().isEmpty()) {
+      LinearExpr loaded = work.sum(choice -> isLoaded(choice.exercise()), Choice::positions);
+      chargeShare(loaded, 55 * request.places() / 100);
+    }
+  }
+
+  private void chargeShare(LinearExpr places, int due) {
+    LinearExprBuilder lacking = LinearExpr.newBuilder();
+    lacking.addTerm(places, -1);
+    lacking.add(due);
+    objective.charge(EquipShare.class, Objective.atLeast(model, lacking.build(), due));
+  }
+
+  private static boolean needs(Exercise exercise, Owned owned) {
+    return exercise.needs().stream().map(Need::equipment).anyMatch(owned.id()::equals);
+  }
+
+  /** What carries the client counts only if there is nothing to lift, a mere comfort never. */
+  private boolean isLoaded(Exercise exercise) {
+    List<Owned> all = request.problem().equipment();
+    boolean lifts = all.stream().anyMatch(owned -> !of(owned).support());
+    List<Owned> loads =
+        all.stream()
+            .filter(owned -> of(owned).comfortIn().isEmpty() || !of(owned).support())
+            .filter(owned -> of(owned).support() != lifts)
+            .toList();
+    return loads.isEmpty() || loads.stream().anyMatch(owned -> needs(exercise, owned));
+  }
+
+  private Equipment of(Owned owned) {
+    return request.catalogue().equipment().get(owned.id());
   }
 }

@@ -1,0 +1,101 @@
+package counterset.referee;
+
+import counterset.model.Catalogue;
+import counterset.model.Muscle;
+import counterset.model.Problem;
+import counterset.model.Region;
+import counterset.model.Target;
+import counterset.model.Wants;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * The share of the places that each movement pattern is to get, as an exact fraction.
+ *
+ * <p>The targets are taken apart into the whole body, regions and single muscle groups, in this
+ * order. The whole and a region count twice their least emphasis; what a muscle group of them has
+ * above that counts by itself, as does a group by its own name.
+ */
+final class Shares {
+
+  private static final int HUNDRED = 100;
+  private static final int LARGE_PART = 2;
+
+  private final Map<String, Long> shares = new LinkedHashMap<>();
+  private final List<String> regions = new ArrayList<>();
+  private final long unit;
+
+  Shares(Problem problem, Catalogue catalogue) {
+    Map<String, Integer> left = new LinkedHashMap<>();
+    for (Target target : problem.targets()) {
+      left.put(target.muscle(), target.emphasis());
+    }
+    Map<String, Integer> parts = new LinkedHashMap<>();
+    take(Wants.WHOLE, groups(catalogue, Region.values()), left, parts);
+    for (Region region : Region.values()) {
+      take(region.id(), groups(catalogue, region), left, parts);
+    }
+    parts.putAll(left);
+    unit = (long) HUNDRED * parts.values().stream().mapToInt(Integer::intValue).sum();
+    for (Map.Entry<String, Integer> part : parts.entrySet()) {
+      for (Map.Entry<String, Integer> wish : catalogue.wants().sharesOf(part.getKey()).entrySet()) {
+        shares.merge(wish.getKey(), (long) part.getValue() * wish.getValue(), Long::sum);
+      }
+    }
+  }
+
+  private static List<String> groups(Catalogue catalogue, Region... regions) {
+    return catalogue.muscles().values().stream()
+        .filter(Muscle::defaultTarget)
+        .filter(muscle -> Stream.of(regions).anyMatch(muscle.region()::equals))
+        .map(Muscle::id)
+        .toList();
+  }
+
+  private void take(
+      String id, List<String> groups, Map<String, Integer> left, Map<String, Integer> parts) {
+    if (groups.isEmpty() || !left.keySet().containsAll(groups)) {
+      return;
+    }
+    regions.add(id);
+    int least = groups.stream().mapToInt(left::get).min().orElseThrow();
+    parts.put(id, LARGE_PART * least);
+    for (String group : groups) {
+      if (left.merge(group, -least, Integer::sum) == 0) {
+        left.remove(group);
+      }
+    }
+  }
+
+  /** The share of a pattern in {@link #unit}s. */
+  long of(String pattern) {
+    return shares.getOrDefault(pattern, 0L);
+  }
+
+  /** What stands for all places. */
+  long unit() {
+    return unit;
+  }
+
+  /** How many patterns have a larger share. */
+  long rank(String pattern) {
+    return shares.values().stream().filter(share -> share > of(pattern)).count();
+  }
+
+  boolean isWhole() {
+    return regions.contains(Wants.WHOLE);
+  }
+
+  /** Whether the legs are asked for and no other region. */
+  boolean isForLegs() {
+    return regions.equals(List.of(Region.LOWER.id()));
+  }
+
+  /** Whether a muscle group is asked for as a part of a region, not by its own name. */
+  boolean isOfRegion(Muscle muscle) {
+    return isWhole() || regions.contains(muscle.region().id());
+  }
+}
