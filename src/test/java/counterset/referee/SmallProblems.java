@@ -7,6 +7,7 @@ import counterset.model.Exercise;
 import counterset.model.Intervals;
 import counterset.model.Owned;
 import counterset.model.Region;
+import counterset.model.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
@@ -69,6 +70,15 @@ final class SmallProblems {
 
   static Problems whole(int minutes, String... equipment) {
     return session(minutes, List.of(Region.values()), equipment);
+  }
+
+  /** Six muscle groups by name, each with a movement pattern of its own. */
+  static Problems many(int minutes, String... equipment) {
+    return session(minutes, List.of(Region.values()), equipment)
+        .targets(
+            Stream.of("chest", "biceps", "triceps", "hip-abductors", "calves", "lower-back")
+                .map(muscle -> new Target(muscle, 1, 1))
+                .toArray(Target[]::new));
   }
 
   /** Seconds: the express clock with other intervals, positions and rounds. */
