@@ -42,8 +42,9 @@ final class SmallBodies {
         .add("compound legs", 16, legs(9, "dumbbell").pairing(Pairing.COMPOUND))
         .add("compound arms", 14, arms(9, "long-band").pairing(Pairing.COMPOUND))
         .add("free whole body", 16, whole(9, "dumbbell").pairing(Pairing.FREE))
-        .add("many patterns, dumbbells", 18, many(11, "dumbbell"))
-        .add("many patterns, long band and mat", 16, many(11, "long-band", "mat"))
+        .add("many patterns, dumbbells", 20, many(11, "dumbbell"))
+        .add("many patterns, compound", 20, many(11, "dumbbell").pairing(Pairing.COMPOUND))
+        .add("many patterns, long band and mat", 20, many(11, "long-band", "mat"))
         .add(
             "emphasis on glutes",
             16,

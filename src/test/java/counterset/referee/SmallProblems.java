@@ -76,9 +76,12 @@ final class SmallProblems {
   static Problems many(int minutes, String... equipment) {
     return session(minutes, List.of(Region.values()), equipment)
         .targets(
-            Stream.of("chest", "biceps", "triceps", "hip-abductors", "calves", "lower-back")
-                .map(muscle -> new Target(muscle, 1, 1))
-                .toArray(Target[]::new));
+            new Target("upper-back", 2, 1),
+            new Target("chest", 1, 1),
+            new Target("biceps", 1, 1),
+            new Target("triceps", 1, 1),
+            new Target("calves", 1, 1),
+            new Target("lower-back", 1, 1));
   }
 
   /** Seconds: the express clock with other intervals, positions and rounds. */
