@@ -107,6 +107,9 @@ final class AskDraft {
     if (!rounds.isSet()) {
       silent.add(AskTopic.ROUNDS);
     }
+    if (!clock.get(ClockPart.COOL_DOWN).isSet()) {
+      silent.add(AskTopic.COOL_DOWN);
+    }
     return silent;
   }
 

@@ -5,5 +5,6 @@ public enum AskTopic {
   MINUTES,
   TARGETS,
   EQUIPMENT,
-  ROUNDS
+  ROUNDS,
+  COOL_DOWN
 }

@@ -26,7 +26,8 @@ final class Contradictions {
   private void equipment() {
     for (AskDraft.Item item : draft.equipment) {
       Equipment equipment = catalogue.equipment().get(item.owned().id());
-      if (draft.noEquipment.isSet() && !equipment.alwaysThere()) {
+      boolean lifted = !equipment.alwaysThere() && equipment.comfortIn().isEmpty();
+      if (draft.noEquipment.isSet() && lifted) {
         draft.fault(item.span(), contradicts(draft.noEquipment.span()));
       }
       Span without = draft.withoutEquipment.get(item.owned().id());

@@ -10,6 +10,7 @@ import counterset.json.Violation;
 import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.Problem;
+import counterset.model.TargetCoverage;
 import counterset.model.WeekPlan;
 import counterset.model.WeekProblem;
 import counterset.problem.ProblemReader;
@@ -169,8 +170,7 @@ public final class BatchPlanner {
   }
 
   private static int covered(Plan plan) {
-    return (int)
-        plan.coverage().stream().filter(target -> target.direct() >= target.minSets()).count();
+    return (int) plan.coverage().stream().filter(TargetCoverage::isCovered).count();
   }
 
   private Outcome outcome(

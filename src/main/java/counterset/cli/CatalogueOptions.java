@@ -29,7 +29,7 @@ final class CatalogueOptions {
 
   Catalogue load(Shell shell) {
     Catalogue catalogue =
-        replacement == null ? Catalogues.embedded() : Catalogues.load(shell.path(replacement));
+        replacement == null ? shell.catalogue().get() : Catalogues.load(shell.path(replacement));
     for (String addition : additions) {
       catalogue = Catalogues.extend(catalogue, shell.path(addition));
     }

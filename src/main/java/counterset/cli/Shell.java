@@ -1,9 +1,12 @@
 package counterset.cli;
 
+import counterset.catalogue.Catalogues;
+import counterset.model.Catalogue;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.function.Supplier;
 
 /**
  * What a command finds around itself, passed in so that tests can stand in for it.
@@ -16,6 +19,7 @@ import java.time.Clock;
  * @param in what is typed or piped in, for whoever names {@code -} as a file
  * @param clock what day it is, for whoever logs a session without naming its day; nothing else may
  *     depend on it
+ * @param catalogue the exercises of whoever names no other catalogue
  */
 record Shell(
     PrintWriter out,
@@ -24,7 +28,8 @@ record Shell(
     boolean progress,
     Path folder,
     InputStream in,
-    Clock clock) {
+    Clock clock,
+    Supplier<Catalogue> catalogue) {
 
   /** With the clock and the time zone of this machine. */
   Shell(PrintWriter out, PrintWriter err, boolean colour, boolean progress, Path folder) {
@@ -39,7 +44,7 @@ record Shell(
       boolean progress,
       Path folder,
       InputStream in) {
-    this(out, err, colour, progress, folder, in, Clock.systemDefaultZone());
+    this(out, err, colour, progress, folder, in, Clock.systemDefaultZone(), Catalogues::embedded);
   }
 
   /** With nothing piped in. */
@@ -50,7 +55,15 @@ record Shell(
       boolean progress,
       Path folder,
       Clock clock) {
-    this(out, err, colour, progress, folder, InputStream.nullInputStream(), clock);
+    this(
+        out,
+        err,
+        colour,
+        progress,
+        folder,
+        InputStream.nullInputStream(),
+        clock,
+        Catalogues::embedded);
   }
 
   /** A path as the coach wrote it, found from the folder of this shell. */

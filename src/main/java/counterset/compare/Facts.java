@@ -3,6 +3,7 @@ package counterset.compare;
 import counterset.model.Match;
 import counterset.model.Plan;
 import counterset.model.PlanScore;
+import counterset.model.TargetCoverage;
 import counterset.model.Totals;
 import java.util.List;
 import java.util.Set;
@@ -63,7 +64,7 @@ public record Facts(
         totals.loadedPositions(),
         totals.positions(),
         totals.floorTrips(),
-        (int) plan.coverage().stream().filter(it -> it.direct() >= it.minSets()).count(),
+        (int) plan.coverage().stream().filter(TargetCoverage::isCovered).count(),
         plan.coverage().size());
   }
 

@@ -3,7 +3,6 @@ package counterset.intake;
 import counterset.ask.AskFault;
 import counterset.ask.AskReader;
 import counterset.ask.AskReading;
-import counterset.ask.AskTopic;
 import counterset.ask.WeekAskReader;
 import counterset.ask.WeekAskReading;
 import counterset.json.BadRequest;
@@ -14,11 +13,9 @@ import counterset.model.Problem;
 import counterset.model.WeekProblem;
 import counterset.problem.WeekPlanReader;
 import counterset.problem.WeekReader;
-import counterset.score.RoundsByLength;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,24 +41,7 @@ public record Request<P>(P problem, List<String> echo) {
     }
     AskReading reading = new AskReader(catalogue).read(text);
     Request<Problem> request = of(reading.problem(), reading.echo(), reading.faults());
-    return reading.assumed().contains(AskTopic.ROUNDS) ? inRounds(request, catalogue) : request;
-  }
-
-  /** The same in as many rounds as the exercises that there are ask for. */
-  private static Request<Problem> inRounds(Request<Problem> request, Catalogue catalogue) {
-    Problem problem = request.problem();
-    int rounds = RoundsByLength.of(problem, catalogue);
-    if (rounds == problem.clock().rounds()) {
-      return request;
-    }
-    List<String> echo = new ArrayList<>();
-    request.echo().forEach(line -> echo.add(line.replace(" 1 round", " " + rounds + " rounds")));
-    echo.add(
-        "rounds: "
-            + rounds
-            + ", since there are too few good exercises for so many places (assumed)");
-    return new Request<>(
-        problem.toBuilder().clock(problem.clock().withRounds(rounds)).build(), echo);
+    return Assumptions.of(reading, request.problem(), catalogue);
   }
 
   /**

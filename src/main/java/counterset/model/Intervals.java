@@ -37,6 +37,11 @@ public record Intervals(
     }
   }
 
+  /** The same with another length of the cool-down. */
+  public Intervals withCoolDown(int seconds) {
+    return new Intervals(getReady, warmUp, work, between, rest, seconds, perSuperset, rounds);
+  }
+
   /** The same with another number of rounds. */
   public Intervals withRounds(int number) {
     return new Intervals(getReady, warmUp, work, between, rest, coolDown, perSuperset, number);

@@ -19,7 +19,8 @@ public final class NotHard extends PlaceConstraint {
   @Override
   public int measure(Candidate exercise) {
     int level = exercise.exercise().level() + exercise.stepsBelow();
-    return level == SKILLED && exercise.merit().effort() != EffortClass.HARD ? 1 : 0;
+    boolean skilled = level == SKILLED && !exercise.aboveLevel();
+    return skilled && exercise.merit().effort() != EffortClass.HARD ? 1 : 0;
   }
 
   @Override

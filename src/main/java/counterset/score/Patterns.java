@@ -3,7 +3,6 @@ package counterset.score;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.MovementPattern;
-import counterset.model.Muscle;
 import counterset.model.Problem;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -93,8 +92,8 @@ public final class Patterns {
     return wanted.isWhole();
   }
 
-  /** Whether a muscle group came with a region, not by its own name. */
-  boolean cameWithRegion(Muscle muscle) {
-    return wanted.cameWithRegion(muscle);
+  /** What the problem wants. */
+  Wanted wanted() {
+    return wanted;
   }
 }

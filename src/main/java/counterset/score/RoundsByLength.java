@@ -18,10 +18,16 @@ public final class RoundsByLength {
 
   private static final int MOST = 3;
 
+  /** Up to this many minutes nothing comes twice, whatever there is. */
+  private static final int SHORT = 25;
+
   private RoundsByLength() {}
 
   /** The rounds for a problem of one round, 1 to 3. */
   public static int of(Problem problem, Catalogue catalogue) {
+    if (problem.minutes() <= SHORT) {
+      return problem.clock().rounds();
+    }
     List<Exercise> exercises = new ExerciseFilter(problem, catalogue).main();
     SessionFacts facts = new SessionFacts(problem, catalogue, exercises, 1);
     Map<String, Integer> placesByMovement = new HashMap<>();

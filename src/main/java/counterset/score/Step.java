@@ -44,7 +44,7 @@ public final class Step {
     this.inside = inside;
     this.firstRound = firstRound;
     Handling next = after.handling();
-    items = Long.bitCount(Kit.takenOff(inUse, next)) + Long.bitCount(Kit.putOn(inUse, next));
+    items = kit.inHand(inUse, next);
     seconds = kit.seconds(inUse, before.handling(), next);
   }
 
@@ -81,7 +81,7 @@ public final class Step {
     return narrow;
   }
 
-  /** Items taken up or put away. */
+  /** Items taken up or put away, without those that stand ready. */
   public int items() {
     return items;
   }

@@ -1,6 +1,7 @@
 package counterset.score;
 
 import counterset.model.Catalogue;
+import counterset.model.Exercise;
 import counterset.model.Problem;
 import counterset.model.Target;
 import java.util.List;
@@ -43,8 +44,7 @@ public final class TargetNeeds {
     for (int target = 0; target < targets; target++) {
       int own = target;
       Target asked = problem.targets().get(target);
-      directOnly[target] =
-          asked.minSets() != 1 || !patterns.cameWithRegion(catalogue.muscles().get(asked.muscle()));
+      directOnly[target] = isDirect(asked, patterns.wanted(), catalogue);
       easyCounts[target] =
           candidates.stream()
               .noneMatch(
@@ -55,12 +55,22 @@ public final class TargetNeeds {
                   c ->
                       c.usable()
                           && c.halfSets()[own] > 0
-                          && c.merit().standing() > counterset.model.Exercise.LAST_RESORT);
+                          && c.merit().standing() > Exercise.LAST_RESORT);
       needs[target] =
           directOnly[target]
               ? SET * asked.minSets()
               : lastResortOnly ? 0 : LARGE.contains(asked.muscle()) ? SET : SET / 2;
     }
+  }
+
+  /** Whether a target of a problem needs direct sets. */
+  public static boolean isDirect(Problem problem, Catalogue catalogue, Target target) {
+    return isDirect(target, Wanted.of(problem, catalogue), catalogue);
+  }
+
+  private static boolean isDirect(Target target, Wanted wanted, Catalogue catalogue) {
+    return target.minSets() != 1
+        || !wanted.cameWithRegion(catalogue.muscles().get(target.muscle()));
   }
 
   /** Quarter sets that a target needs, at least 0. */

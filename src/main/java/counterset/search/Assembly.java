@@ -14,10 +14,13 @@ import counterset.model.Problem;
 import counterset.model.Session;
 import counterset.model.SolverNote;
 import counterset.model.Superset;
+import counterset.model.Target;
 import counterset.model.TargetCoverage;
 import counterset.model.Totals;
 import counterset.model.Track;
+import counterset.score.Constraints;
 import counterset.score.Lineup;
+import counterset.score.TargetUncovered;
 import counterset.timeline.Timeline;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +56,7 @@ final class Assembly {
         session.supersets().stream().map(Superset::exercises).map(opposites::kind).toList(),
         timeline.intervals(),
         timeline.changeovers(),
-        coverage(session),
+        coverage(session, matches),
         FetchList.of(problem, session, catalogue),
         totals(session, timeline),
         Scoring.score(problem, matches),
@@ -64,7 +67,7 @@ final class Assembly {
         Optional.empty());
   }
 
-  private List<TargetCoverage> coverage(Session session) {
+  private List<TargetCoverage> coverage(Session session, List<Match> matches) {
     int rounds = problem.clock().rounds();
     List<Exercise> work = session.work().toList();
     return problem.targets().stream()
@@ -82,8 +85,15 @@ final class Assembly {
                             work.stream()
                                 .filter(e -> e.secondary().contains(target.muscle()))
                                 .count(),
-                    target.minSets()))
+                    target.minSets(),
+                    matches.stream().noneMatch(match -> isShort(match, target))))
         .toList();
+  }
+
+  private static boolean isShort(Match match, Target target) {
+    return Constraints.of(match) instanceof TargetUncovered
+        && match.track().isEmpty()
+        && match.subject().equals(Optional.of(target.muscle()));
   }
 
   private Totals totals(Session session, Timeline timeline) {

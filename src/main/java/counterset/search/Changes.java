@@ -86,7 +86,7 @@ final class Changes {
     }
     Set<Target> inOrder = new LinkedHashSet<>();
     for (int i = 0; i < plan.coverage().size() && i < problem.targets().size(); i++) {
-      if (plan.coverage().get(i).direct() < plan.coverage().get(i).minSets()) {
+      if (!plan.coverage().get(i).isCovered()) {
         inOrder.add(problem.targets().get(i));
       }
     }

@@ -11,6 +11,7 @@ import counterset.score.Constraints;
 import counterset.score.EquipmentUnused;
 import counterset.score.IncludeMissing;
 import counterset.score.SupersetEmpty;
+import counterset.score.TargetNeeds;
 import counterset.score.TargetUncovered;
 import counterset.timeline.SessionLength;
 import java.util.ArrayList;
@@ -92,6 +93,9 @@ final class Outlook {
 
   /** Sets that a target must be short of, since too few different exercises train it. */
   int missing(Target target) {
+    if (!TargetNeeds.isDirect(problem, catalogue, target)) {
+      return 0;
+    }
     int most = problem.clock().rounds() * trained(target.muscle());
     return Math.max(0, target.minSets() - most);
   }
@@ -116,7 +120,12 @@ final class Outlook {
             .limit(places())
             .mapToInt(targets -> targets * problem.clock().rounds())
             .sum();
-    return Math.max(0, problem.targets().stream().mapToInt(Target::minSets).sum() - held);
+    int asked =
+        problem.targets().stream()
+            .filter(target -> TargetNeeds.isDirect(problem, catalogue, target))
+            .mapToInt(Target::minSets)
+            .sum();
+    return Math.max(0, asked - held);
   }
 
   /** Equipment that no exercise of this problem uses. */

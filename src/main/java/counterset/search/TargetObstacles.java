@@ -5,7 +5,6 @@ import counterset.model.Exercise;
 import counterset.model.Part;
 import counterset.model.Plan;
 import counterset.model.Target;
-import counterset.model.TargetCoverage;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -78,7 +77,6 @@ final class TargetObstacles extends ObstacleLines {
   }
 
   private boolean isShort(int target) {
-    TargetCoverage coverage = plan.coverage().get(target);
-    return coverage.direct() < coverage.minSets();
+    return !plan.coverage().get(target).isCovered();
   }
 }

@@ -37,6 +37,7 @@ public final class Kit {
   private final Map<String, Handling> handlings = new HashMap<>();
   private final int[] putOn;
   private final int[] takeOff;
+  private final long placed;
 
   /**
    * Compiles the items of exercises.
@@ -62,9 +63,19 @@ public final class Kit {
     items.addAll(bits.keySet());
     putOn = items.stream().mapToInt(item -> item.equipment().putOnSeconds()).toArray();
     takeOff = items.stream().mapToInt(item -> item.equipment().takeOffSeconds()).toArray();
+    placed = placed();
     for (Exercise exercise : exercises) {
       handlings.put(exercise.id(), compile(exercise));
     }
+  }
+
+  private long placed() {
+    long bits = 0;
+    for (int bit = 0; bit < items.size(); bit++) {
+      boolean stands = items.get(bit).equipment().kind() == EquipmentKind.PLACED;
+      bits |= stands ? 1L << bit : 0;
+    }
+    return bits;
   }
 
   private Handling compile(Exercise exercise) {
@@ -101,6 +112,13 @@ public final class Kit {
   /** What is in use once the next exercise has begun. */
   public static long inUseAfter(long inUse, Handling next) {
     return inUse & next.keeps() | next.needs();
+  }
+
+  /**
+   * How many items are taken up or put away by hand; what is placed stands ready once it is out.
+   */
+  public int inHand(long inUse, Handling next) {
+    return Long.bitCount((takenOff(inUse, next) | putOn(inUse, next)) & ~placed);
   }
 
   /** The seconds from one exercise to the next. */

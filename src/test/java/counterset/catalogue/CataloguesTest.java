@@ -19,7 +19,7 @@ import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
@@ -30,7 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class CataloguesTest {
 
-  private static final Catalogue NOTHING = new Catalogue(Map.of(), Map.of(), Map.of(), Map.of());
+  private static final Catalogue NOTHING = Catalogue.of(List.of(), List.of(), List.of(), List.of());
 
   @TempDir Path temporary;
   private Path folder;

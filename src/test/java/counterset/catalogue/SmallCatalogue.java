@@ -14,8 +14,12 @@ final class SmallCatalogue {
     this.directory = directory;
   }
 
+  static SmallCatalogue empty(Path directory) {
+    return new SmallCatalogue(directory);
+  }
+
   static SmallCatalogue in(Path directory) {
-    return new SmallCatalogue(directory)
+    return empty(directory)
         .with(
             "muscles.json",
             """

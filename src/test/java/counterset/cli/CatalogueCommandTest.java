@@ -3,6 +3,7 @@ package counterset.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import counterset.catalogue.Catalogues;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +33,7 @@ class CatalogueCommandTest {
   @Test
   void listsEveryExerciseALine() {
     Cli list = catalogue("list").succeeds();
-    int count = GoodPlan.CATALOGUE.exercises().size();
+    int count = Catalogues.embedded().exercises().size();
     assertThat(list.out().lines())
         .hasSize(count)
         .allMatch(line -> line.equals(line.stripTrailing()));

@@ -19,7 +19,7 @@ class CheckCommandTest {
     System.arraycopy(ask, 0, args, 1, ask.length);
     System.arraycopy(
         new String[] {"--effort", "quick", "--write", "plan.json"}, 0, args, ask.length + 1, 4);
-    return Cli.run(folder, args);
+    return Cli.fixed(folder, args);
   }
 
   @ParameterizedTest
@@ -35,7 +35,7 @@ class CheckCommandTest {
   void acceptsEveryPlanThatPlanWrites(String problem) {
     String file = Path.of("problems", problem + ".json").toAbsolutePath().toString();
     plan(file).succeeds();
-    Cli check = Cli.run(folder, "check", "plan.json").succeeds();
+    Cli check = Cli.fixed(folder, "check", "plan.json").succeeds();
     assertThat(check.out())
         .startsWith("The session keeps every rule.\n")
         .doesNotContain("The file says something else");
@@ -46,7 +46,7 @@ class CheckCommandTest {
   void theScoreIsThatOfThePlan() {
     plan(Cli.ASK).succeeds();
     var written = counterset.json.JsonFiles.read(folder.resolve("plan.json")).at("/score");
-    Cli check = Cli.run(folder, "check", "plan.json", "--format", "json").succeeds();
+    Cli check = Cli.fixed(folder, "check", "plan.json", "--format", "json").succeeds();
     assertThat(check.json().at("/score")).isEqualTo(written);
     assertThat(check.json().at("/feasible").booleanValue()).isTrue();
     assertThat(check.json().at("/faults").size()).isZero();
@@ -55,6 +55,6 @@ class CheckCommandTest {
 
   @Test
   void helpNamesTheExitStatus() {
-    assertThat(Cli.run(folder, "check", "--help").succeeds().out()).contains("Exit status: 0 ");
+    assertThat(Cli.fixed(folder, "check", "--help").succeeds().out()).contains("Exit status: 0 ");
   }
 }

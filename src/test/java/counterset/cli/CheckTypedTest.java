@@ -45,7 +45,7 @@ class CheckTypedTest {
   @Test
   void asJson() throws IOException {
     copy("terse");
-    Cli run = Cli.run(folder, "check", "terse.txt", "--format", "json");
+    Cli run = Cli.fixed(folder, "check", "terse.txt", "--format", "json");
     assertThat(run.status()).isEqualTo(Exit.INFEASIBLE);
     var json = run.json().tree();
     assertThat(json.at("/feasible").booleanValue()).isFalse();
@@ -77,15 +77,16 @@ class CheckTypedTest {
   void whatItIsJudgedByMayStandBeside() throws IOException {
     Cli.write(folder, "s.txt", TEXT);
     Cli run =
-        Cli.run(folder, "check", "s.txt", "--for", "10 min, upper body, dumbbells, sore shoulders");
+        Cli.fixed(
+            folder, "check", "s.txt", "--for", "10 min, upper body, dumbbells, sore shoulders");
     assertThat(run.out())
         .contains(
             "line 1: \"20 min, upper body, dumbbells\" taken for an ask, set aside: --for says what is asked")
         .contains("  10 minutes\n");
-    assertThat(Cli.run(folder, "check", "s.txt", "--for", "10 min, uper bdy").isRefused(1).err())
+    assertThat(Cli.fixed(folder, "check", "s.txt", "--for", "10 min, uper bdy").isRefused(1).err())
         .startsWith("ask, column 9: ");
     String problem = Path.of("problems", "lunch-break-legs.json").toAbsolutePath().toString();
-    assertThat(Cli.run(folder, "check", "s.txt", "--for", problem).out())
+    assertThat(Cli.fixed(folder, "check", "s.txt", "--for", problem).out())
         .contains("targets: quadriceps");
   }
 
@@ -94,9 +95,10 @@ class CheckTypedTest {
   void improvementChangesNoMoreThanAskedAndIsNeverWorse(String name, int changes)
       throws IOException {
     copy(name);
-    int[] before = score(Cli.run(folder, "check", name + ".txt", "--format", "json").json().tree());
+    int[] before =
+        score(Cli.fixed(folder, "check", name + ".txt", "--format", "json").json().tree());
     Cli run =
-        Cli.run(
+        Cli.fixed(
                 folder,
                 "check",
                 name + ".txt",
@@ -121,7 +123,7 @@ class CheckTypedTest {
                 .count())
         .isLessThanOrEqualTo(changes);
     assertThat(JsonFiles.read(folder.resolve("better.json")).tree()).isEqualTo(plan);
-    int status = Cli.run(folder, "check", "better.json").status();
+    int status = Cli.fixed(folder, "check", "better.json").status();
     assertThat(status).isEqualTo(run.status());
   }
 
@@ -136,7 +138,7 @@ class CheckTypedTest {
   @Test
   void improvedWithoutLimitItKeepsEveryRule() throws IOException {
     copy("terse");
-    Cli run = Cli.run(folder, "check", "terse.txt", "--improve", "--effort", "quick").succeeds();
+    Cli run = Cli.fixed(folder, "check", "terse.txt", "--improve", "--effort", "quick").succeeds();
     assertThat(run.out())
         .startsWith("20 MIN, LOWER BODY, DUMBBELLS PLUS ANKLE WEIGHTS, SORE KNEES\n");
     assertThat(run.err()).contains("places changed, +").contains(" instead of ");
@@ -145,16 +147,16 @@ class CheckTypedTest {
   @Test
   void plansAreImprovedToo() {
     Cli.write(folder, "plan.json", counterset.json.Json.pretty(GoodPlan.byHand()));
-    Cli check = Cli.run(folder, "check", "plan.json").succeeds();
+    Cli check = Cli.fixed(folder, "check", "plan.json").succeeds();
     assertThat(check.out())
         .startsWith("The session keeps every rule.\n")
         .contains("Best single change");
-    Cli.run(folder, "check", "plan.json", "--improve", "--changes", "1").succeeds();
+    Cli.fixed(folder, "check", "plan.json", "--improve", "--changes", "1").succeeds();
   }
 
   @Test
   void everyDayOfAWeek() {
-    Cli.run(
+    Cli.fixed(
             folder,
             "week",
             "lower Mon, upper Thu, 15 min, dumbbells",
@@ -163,15 +165,15 @@ class CheckTypedTest {
             "--write",
             "week.json")
         .succeeds();
-    Cli run = Cli.run(folder, "check", "week.json").succeeds();
+    Cli run = Cli.fixed(folder, "check", "week.json").succeeds();
     assertThat(run.out())
         .startsWith("The week keeps every rule.\n")
         .contains("\nMONDAY\n")
         .contains("\nTHURSDAY\n");
-    var json = Cli.run(folder, "check", "week.json", "--format", "json").succeeds().json().tree();
+    var json = Cli.fixed(folder, "check", "week.json", "--format", "json").succeeds().json().tree();
     assertThat(json.at("/sessions/1/day").textValue()).isEqualTo("Thursday");
     assertThat(json.at("/sessions/1/check/feasible").booleanValue()).isTrue();
-    assertThat(Cli.run(folder, "check", "week.json", "--improve").isRefused(1).err())
+    assertThat(Cli.fixed(folder, "check", "week.json", "--improve").isRefused(1).err())
         .contains("planned week");
   }
 
@@ -179,7 +181,8 @@ class CheckTypedTest {
   @ValueSource(strings = {"", " \n\t\r\n"})
   void emptyFile(String text) {
     Cli.write(folder, "s.txt", text);
-    assertThat(Cli.run(folder, "check", "s.txt").isRefused(1).err()).contains("The file is empty.");
+    assertThat(Cli.fixed(folder, "check", "s.txt").isRefused(1).err())
+        .contains("The file is empty.");
   }
 
   @Test
@@ -190,12 +193,12 @@ class CheckTypedTest {
     refuses(new byte[] {'s', 'q', (byte) 0xE9, 'u'}, "no plain text in UTF-8 (byte 3)");
     refuses("{\\rtf1 squat}".getBytes(StandardCharsets.UTF_8), "This is an RTF document");
     Files.createDirectory(folder.resolve("week"));
-    assertThat(Cli.run(folder, "check", "week").isRefused(1).err()).contains("directory");
+    assertThat(Cli.fixed(folder, "check", "week").isRefused(1).err()).contains("directory");
   }
 
   private void refuses(byte[] bytes, String why) throws IOException {
     Files.write(folder.resolve("s.txt"), bytes);
-    assertThat(Cli.run(folder, "check", "s.txt").isRefused(1).err())
+    assertThat(Cli.fixed(folder, "check", "s.txt").isRefused(1).err())
         .contains("s.txt: ")
         .contains(why);
   }
@@ -203,25 +206,25 @@ class CheckTypedTest {
   @Test
   void utf16WithAMarkIsRead() throws IOException {
     Files.write(folder.resolve("s.txt"), ("\ufeff" + TEXT).getBytes(StandardCharsets.UTF_16LE));
-    assertThat(Cli.run(folder, "check", "s.txt").out()).contains("(floor-press)");
+    assertThat(Cli.fixed(folder, "check", "s.txt").out()).contains("(floor-press)");
   }
 
   @Test
   void jsonThatIsNoPlan() {
     Cli.write(folder, "s.txt", "{\"squat\": 1}");
-    assertThat(Cli.run(folder, "check", "s.txt").isRefused(1).err())
+    assertThat(Cli.fixed(folder, "check", "s.txt").isRefused(1).err())
         .contains("this is no plan file");
     Cli.write(folder, "s.json", "goblet squat");
-    Cli.run(folder, "check", "s.json").isRefused(1);
+    Cli.fixed(folder, "check", "s.json").isRefused(1);
   }
 
   @Test
   void nothingIsWrittenOnAnError() {
     Cli.write(folder, "s.txt", TEXT + "flying pig\n");
     Cli.write(folder, "better.json", "mine");
-    Cli.run(folder, "check", "s.txt", "--improve", "--write", "better.json").isRefused(1);
-    Cli.run(folder, "check", "s.txt", "--write", "better.json").isRefused(1);
-    Cli.run(folder, "check", "s.txt", "--improve", "--changes", "-1", "--write", "better.pdf")
+    Cli.fixed(folder, "check", "s.txt", "--improve", "--write", "better.json").isRefused(1);
+    Cli.fixed(folder, "check", "s.txt", "--write", "better.json").isRefused(1);
+    Cli.fixed(folder, "check", "s.txt", "--improve", "--changes", "-1", "--write", "better.pdf")
         .isRefused(2);
     assertThat(Cli.read(folder.resolve("better.json"))).isEqualTo("mine");
   }

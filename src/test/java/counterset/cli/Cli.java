@@ -2,8 +2,10 @@ package counterset.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import counterset.catalogue.Catalogues;
 import counterset.fixture.FixedCatalogue;
 import counterset.json.JsonDocument;
+import counterset.model.Catalogue;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -12,8 +14,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 
 /**
  * What a command line did: its exit status, its results and its messages.
@@ -33,14 +36,15 @@ record Cli(int status, String out, String err) {
 
   /** The same with the fixed catalogue, for what would change with the one that is shipped. */
   static Cli fixed(Path folder, String... args) {
-    return run(
-        folder,
-        Stream.concat(Stream.of(args), Stream.of("--catalogue", "" + FixedCatalogue.FOLDER))
-            .toArray(String[]::new));
+    return run(folder, "", () -> FixedCatalogue.CATALOGUE, args);
   }
 
   /** The same with a text piped in. */
   static Cli piped(Path folder, String text, String... args) {
+    return run(folder, text, Catalogues::embedded, args);
+  }
+
+  private static Cli run(Path folder, String text, Supplier<Catalogue> catalogue, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     Shell shell =
@@ -50,7 +54,9 @@ record Cli(int status, String out, String err) {
             false,
             false,
             folder,
-            new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+            new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)),
+            Clock.systemDefaultZone(),
+            catalogue);
     int status = Commands.run(shell, args);
     shell.out().flush();
     shell.err().flush();

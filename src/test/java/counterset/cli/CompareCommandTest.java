@@ -25,7 +25,7 @@ class CompareCommandTest {
   private Cli compare(String... args) {
     List<String> all = new ArrayList<>(List.of("compare", "--effort", "quick"));
     all.addAll(List.of(args));
-    return Cli.run(folder, all.toArray(String[]::new)).speaksPlainly();
+    return Cli.fixed(folder, all.toArray(String[]::new)).speaksPlainly();
   }
 
   private JsonNode json(String... args) {
@@ -66,7 +66,7 @@ class CompareCommandTest {
     for (int i = 0; i < 2; i++) {
       String ask = ASK.replace("10 min", i == 0 ? "8 min" : "20 min");
       JsonNode plan =
-          Cli.run(folder, "plan", ask, "--effort", "quick", "--format", "json").json().tree();
+          Cli.fixed(folder, "plan", ask, "--effort", "quick", "--format", "json").json().tree();
       JsonNode option = json.get("options").get(i);
       assertThat(option.at("/figures/soft")).isEqualTo(plan.at("/score/soft"));
       assertThat(option.at("/figures/seconds")).isEqualTo(plan.at("/totals/seconds"));
@@ -117,7 +117,7 @@ class CompareCommandTest {
     JsonNode json = json("plan.json", "calves.json", "6 min, calves");
     assertThat(texts(json.get("options"), "label"))
         .containsExactly("plan.json", "calves.json", "6 min, calves");
-    JsonNode check = Cli.run(folder, "check", "plan.json", "--format", "json").json().tree();
+    JsonNode check = Cli.fixed(folder, "check", "plan.json", "--format", "json").json().tree();
     assertThat(json.at("/options/0/figures/soft")).isEqualTo(check.at("/score/soft"));
     assertThat(json.at("/options/0/solver/effort").textValue()).isEqualTo("none");
     assertThat(json.at("/options/1/solver/effort").textValue()).isEqualTo("quick");
@@ -137,7 +137,7 @@ class CompareCommandTest {
     }
     for (int option = 1; option <= 3; option++) {
       assertThat(folder.resolve("out/option-" + option + ".txt")).isNotEmptyFile();
-      Cli check = Cli.run(folder, "check", "out/option-" + option + ".json", "--format", "json");
+      Cli check = Cli.fixed(folder, "check", "out/option-" + option + ".json", "--format", "json");
       assertThat(check.succeeds().json().tree().at("/score/soft"))
           .isEqualTo(json.at("/options/" + (option - 1) + "/figures/soft"));
     }

@@ -92,21 +92,22 @@ class ExplainCommandTest {
 
   @Test
   void constraintsNeedNoPlan() {
-    Cli list = Cli.run(folder, "explain", "--constraints").succeeds();
+    Cli list = Cli.fixed(folder, "explain", "--constraints").succeeds();
 
     assertThat(list.out()).contains("SESSION, HARD", "opposingPair", "+1 20 for antagonists");
     assertThat(
-            Cli.run(folder, "explain", "--constraints", "--format=json").succeeds().json().tree())
+            Cli.fixed(folder, "explain", "--constraints", "--format=json").succeeds().json().tree())
         .isNotEmpty();
   }
 
   @Test
   void whatCannotBeExplainedIsRefused() {
-    assertThat(Cli.run(folder, "explain").isRefused(1).faults().get(0)).contains("PLAN is missing");
-    assertThat(Cli.run(folder, "explain", "p.json", "--constraints").isRefused(1).faults().get(0))
+    assertThat(Cli.fixed(folder, "explain").isRefused(1).faults().get(0))
+        .contains("PLAN is missing");
+    assertThat(Cli.fixed(folder, "explain", "p.json", "--constraints").isRefused(1).faults().get(0))
         .contains("is about no plan");
-    Cli.run(folder, "explain", "missing.json").isRefused(1);
+    Cli.fixed(folder, "explain", "missing.json").isRefused(1);
     Cli.write(folder, "no.json", "{\"plan\": 1}");
-    assertThat(Cli.run(folder, "explain", "no.json").status()).isEqualTo(Exit.BAD_INPUT);
+    assertThat(Cli.fixed(folder, "explain", "no.json").status()).isEqualTo(Exit.BAD_INPUT);
   }
 }

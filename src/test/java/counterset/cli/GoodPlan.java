@@ -3,7 +3,6 @@ package counterset.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import counterset.catalogue.Catalogues;
 import counterset.fixture.FixedCatalogue;
 import counterset.intake.Readers;
 import counterset.json.Json;
@@ -27,7 +26,7 @@ import java.util.stream.Stream;
  */
 final class GoodPlan {
 
-  static final Catalogue CATALOGUE = Catalogues.embedded();
+  static final Catalogue CATALOGUE = FixedCatalogue.CATALOGUE;
 
   private static final String PROBLEM =
       """
@@ -48,41 +47,34 @@ final class GoodPlan {
     "ankle-weight-raised-clam ankle-weight-raised-clam",
   };
 
-  private static final String TEXT = text(CATALOGUE);
+  private static final String TEXT = text();
 
   private GoodPlan() {}
 
-  private static String text(Catalogue catalogue) {
-    Problem problem = Readers.problems(catalogue).read(JsonDocument.parse("", PROBLEM), "");
+  private static String text() {
+    Problem problem = Readers.problems(CATALOGUE).read(JsonDocument.parse("", PROBLEM), "");
     List<Superset> supersets = new ArrayList<>();
     for (String ids : SUPERSETS) {
-      supersets.add(new Superset(supersets.size() + 1, exercises(ids, catalogue)));
+      supersets.add(new Superset(supersets.size() + 1, exercises(ids)));
     }
     Session session =
         new Session(
-            exercises(
-                "warm-march warm-heel-peel warm-side-step warm-heel-curl warm-mini-squat",
-                catalogue),
+            exercises("warm-march warm-heel-peel warm-side-step warm-heel-curl warm-mini-squat"),
             supersets,
             List.of());
     Plan plan =
-        new SessionPlanner(catalogue, "test")
+        new SessionPlanner(CATALOGUE, "test")
             .score(problem, session, new SolverNote(1, "none", "test", 0, true));
-    return PlanJson.text(plan, catalogue);
+    return PlanJson.text(plan, CATALOGUE);
   }
 
-  private static List<Exercise> exercises(String ids, Catalogue catalogue) {
-    return Stream.of(ids.split(" ")).map(catalogue.exercises()::get).toList();
+  private static List<Exercise> exercises(String ids) {
+    return Stream.of(ids.split(" ")).map(CATALOGUE.exercises()::get).toList();
   }
 
   /** The whole plan file, afresh. */
   static ObjectNode whole() {
     return (ObjectNode) JsonDocument.parse("", TEXT).tree();
-  }
-
-  /** The same over the fixed catalogue. */
-  static ObjectNode fixed() {
-    return (ObjectNode) JsonDocument.parse("", text(FixedCatalogue.CATALOGUE)).tree();
   }
 
   /** The decisions only, as somebody would write them by hand, afresh. */

@@ -33,13 +33,13 @@ class LogCommandTest {
   private Cli add(String... more) {
     List<String> args = new ArrayList<>(List.of("log", "add", "good.json", "--log", "anna.jsonl"));
     args.addAll(List.of(more));
-    return Cli.run(folder, args.toArray(String[]::new));
+    return Cli.fixed(folder, args.toArray(String[]::new));
   }
 
   private Cli log(String command, String... more) {
     List<String> args = new ArrayList<>(List.of("log", command, "--log", "anna.jsonl"));
     args.addAll(List.of(more));
-    return Cli.run(folder, args.toArray(String[]::new));
+    return Cli.fixed(folder, args.toArray(String[]::new));
   }
 
   private List<String> lines() {
@@ -117,7 +117,7 @@ class LogCommandTest {
   @Test
   void allFaultsAtOnceAndNothingIsWritten() {
     Cli refused =
-        Cli.run(
+        Cli.fixed(
             folder,
             "log",
             "add",
@@ -205,8 +205,8 @@ class LogCommandTest {
   @Test
   void refusals() {
     assertThat(log("list").isRefused(1).err()).contains("There is no such file.");
-    assertThat(Cli.run(folder, "log", "list").isRefused(1).err()).startsWith("--log is missing.");
-    assertThat(Cli.run(folder, "log").isRefused(1).err()).contains("Say what to do. Maybe: ");
+    assertThat(Cli.fixed(folder, "log", "list").isRefused(1).err()).startsWith("--log is missing.");
+    assertThat(Cli.fixed(folder, "log").isRefused(1).err()).contains("Say what to do. Maybe: ");
     Cli.write(folder, "anna.jsonl", "");
     assertThat(log("summary").isRefused(1).err()).contains("no entry yet to sum up");
     assertThat(log("list").succeeds().err()).contains("There is no entry yet.");
@@ -216,7 +216,8 @@ class LogCommandTest {
 
   @Test
   void aJournalInAFolderThatIsNotThere() {
-    Cli refused = Cli.run(folder, "log", "add", "good.json", "--log", "none/a.jsonl", "--rpe", "6");
+    Cli refused =
+        Cli.fixed(folder, "log", "add", "good.json", "--log", "none/a.jsonl", "--rpe", "6");
     assertThat(refused.isRefused(1).err())
         .endsWith(
             "The journal cannot be written (its folder does not exist). Maybe choose another"

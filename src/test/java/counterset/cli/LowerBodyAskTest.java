@@ -3,6 +3,7 @@ package counterset.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.ask.AskReader;
+import counterset.catalogue.Catalogues;
 import counterset.model.Changeover;
 import counterset.model.Exercise;
 import counterset.model.Limitation;
@@ -21,9 +22,9 @@ import org.junit.jupiter.api.Test;
 class LowerBodyAskTest {
 
   private static final Plan PLAN =
-      new SessionPlanner(GoodPlan.CATALOGUE, "test")
+      new SessionPlanner(Catalogues.embedded(), "test")
           .plan(
-              new AskReader(GoodPlan.CATALOGUE).read(Cli.ASK).problem().orElseThrow(),
+              new AskReader(Catalogues.embedded()).read(Cli.ASK).problem().orElseThrow(),
               Limit.of(Effort.STANDARD));
 
   private static final List<Superset> SUPERSETS = PLAN.session().supersets();
@@ -57,7 +58,7 @@ class LowerBodyAskTest {
 
   @Test
   void nothingThatSoreKneesForbid() {
-    Limitation knees = GoodPlan.CATALOGUE.limitations().get("sore-knees");
+    Limitation knees = Catalogues.embedded().limitations().get("sore-knees");
     assertThat(PLAN.session().work()).allMatch(knees::allows);
     assertThat(PLAN.session().warmUp()).isNotEmpty().allMatch(knees::allows);
     assertThat(PLAN.cautions()).contains(knees.caution());
@@ -104,7 +105,7 @@ class LowerBodyAskTest {
 
   @Test
   void kindsAreTrue() {
-    Opposites opposites = new Opposites(GoodPlan.CATALOGUE);
+    Opposites opposites = new Opposites(Catalogues.embedded());
     assertThat(PLAN.kinds())
         .isEqualTo(SUPERSETS.stream().map(s -> opposites.kind(s.exercises())).toList());
   }

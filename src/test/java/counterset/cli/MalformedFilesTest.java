@@ -20,7 +20,7 @@ class MalformedFilesTest {
   @TempDir Path folder;
 
   private Cli run(String command, String file, int faults) {
-    Cli run = Cli.run(folder, command, file).isRefused(faults);
+    Cli run = Cli.fixed(folder, command, file).isRefused(faults);
     assertThat(run.err().length()).as("length of %s", run.err()).isLessThan(400 * faults);
     assertThat(run.faults()).allMatch(line -> line.contains(file));
     assertThat(run.err()).as("words of a library").doesNotContain("CTRL-CHAR", "JsonReadFeature");

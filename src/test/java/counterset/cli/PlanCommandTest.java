@@ -62,7 +62,8 @@ class PlanCommandTest {
   @ParameterizedTest
   @EnumSource
   void effortCountsMoves(Effort effort) {
-    Cli plan = plan("--effort", effort.id(), "--format", "json");
+    Cli plan =
+        Cli.run(folder, "plan", "4 min, calves", "--effort", effort.id(), "--format", "json");
     assertThat(plan.json().at("/solver/effort").textValue()).isEqualTo(effort.id());
     assertThat(plan.json().at("/solver/moves").longValue())
         .isEqualTo(effort.starts() * effort.moves(plan.json().at("/supersets").size()));

@@ -29,7 +29,7 @@ record PlanEdit(String name, int status, Consumer<ObjectNode> change, List<Strin
   /** Checks a plan, and prints the result as text or json. */
   static Cli check(Path folder, ObjectNode plan, String format) {
     Cli.write(folder, "plan.json", Json.pretty(plan));
-    return Cli.run(folder, "check", "plan.json", "--format", format).speaksPlainly();
+    return Cli.fixed(folder, "check", "plan.json", "--format", format).speaksPlainly();
   }
 
   /** The status is right and some line says what it should. */

@@ -25,7 +25,7 @@ class PlanLogTest {
     plan("--write", "plan.json");
     String lift = lift();
     for (String date : List.of("2026-03-02", "2026-03-04")) {
-      Cli.run(
+      Cli.fixed(
               folder,
               "log",
               "add",
@@ -45,7 +45,7 @@ class PlanLogTest {
   private Cli plan(String... more) {
     List<String> args = new ArrayList<>(List.of("plan", ASK, "--effort", "quick"));
     args.addAll(List.of(more));
-    return Cli.run(folder, args.toArray(String[]::new)).succeeds();
+    return Cli.fixed(folder, args.toArray(String[]::new)).succeeds();
   }
 
   /** The first exercise of the plan that takes a dumbbell. */
@@ -113,12 +113,12 @@ class PlanLogTest {
             + " \"equipment\": [{\"id\": \"dumbbell\", \"count\": 2, \"kg\": [10, 12]}]}");
     List<String> args = new ArrayList<>(List.of("plan", "keep.json", "--effort", "quick"));
     args.addAll(List.of(keep));
-    Cli text = Cli.run(folder, args.toArray(String[]::new)).succeeds();
+    Cli text = Cli.fixed(folder, args.toArray(String[]::new)).succeeds();
     String name = GoodPlan.CATALOGUE.exercises().get(lift).name();
     assertThat(text.out().replaceAll("\\s+", " ")).contains(name + ": " + say);
     assertThat(Cli.read(folder.resolve("new.txt"))).isEqualTo(text.out());
     args.addAll(List.of("--format", "json"));
-    Cli json = Cli.run(folder, args.toArray(String[]::new)).succeeds();
+    Cli json = Cli.fixed(folder, args.toArray(String[]::new)).succeeds();
     assertThat(Cli.read(folder.resolve("new.json"))).isEqualTo(json.out());
     assertThat(Schemas.validate(json.json(), "plan")).isEmpty();
     JsonNode advice = null;
@@ -129,7 +129,7 @@ class PlanLogTest {
     assertThat(advice.get("step").textValue()).isEqualTo("up");
     assertThat(advice.get("kg").intValue()).isEqualTo(12);
     assertThat(advice.get("say").textValue()).startsWith(say);
-    assertThat(Cli.run(folder, "check", "new.json").succeeds().out())
+    assertThat(Cli.fixed(folder, "check", "new.json").succeeds().out())
         .doesNotContain("The file says something else");
   }
 
@@ -143,17 +143,19 @@ class PlanLogTest {
 
   @Test
   void refusals() {
-    assertThat(Cli.run(folder, "plan", ASK, "--log", "ana.jsonl").isRefused(1).err())
+    assertThat(Cli.fixed(folder, "plan", ASK, "--log", "ana.jsonl").isRefused(1).err())
         .contains("There is no such file. Maybe \"anna.jsonl\"?");
     assertThat(
-            Cli.run(folder, "plan", ASK, "--date", "2.3.2026", "--write", "x.y").isRefused(2).err())
+            Cli.fixed(folder, "plan", ASK, "--date", "2.3.2026", "--write", "x.y")
+                .isRefused(2)
+                .err())
         .startsWith("--date (2.3.2026) must be a date");
     Cli.write(
         folder,
         "p.json",
         "{\"problem\": 1, \"minutes\": 6, \"targets\": [\"calves\"],"
             + " \"recent\": [{\"date\": \"2026-03-04\", \"exercises\": []}]}");
-    assertThat(Cli.run(folder, "plan", "p.json", "--date", "2026-03-03").isRefused(1).err())
+    assertThat(Cli.fixed(folder, "plan", "p.json", "--date", "2026-03-03").isRefused(1).err())
         .contains("--date (2026-03-03) is before a session that the problem has in its recent");
   }
 }

@@ -18,7 +18,7 @@ class ProblemFaultsTest {
 
   private Cli plan(String text, int faults) {
     Cli.write(folder, "p.json", text);
-    Cli plan = Cli.run(folder, "plan", "p.json", "--effort", "quick").isRefused(faults);
+    Cli plan = Cli.fixed(folder, "plan", "p.json", "--effort", "quick").isRefused(faults);
     assertThat(plan.faults()).allMatch(line -> line.contains("p.json:1"));
     return plan;
   }
@@ -102,7 +102,7 @@ class ProblemFaultsTest {
   @Test
   void aPlanIsNoProblem() {
     Cli.write(folder, "p.json", counterset.json.Json.pretty(GoodPlan.whole()));
-    Cli plan = Cli.run(folder, "plan", "p.json");
+    Cli plan = Cli.fixed(folder, "plan", "p.json");
     assertThat(plan.status()).isEqualTo(Exit.BAD_INPUT);
     assertThat(plan.speaksPlainly().err()).contains("p.json");
   }

@@ -3,6 +3,7 @@ package counterset.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import counterset.catalogue.Catalogues;
 import counterset.explain.Unmet;
 import counterset.intake.Readers;
 import counterset.json.JsonDocument;
@@ -41,28 +42,28 @@ class ShippedProblemsTest {
   @ParameterizedTest
   @MethodSource("problems")
   void isSolved(Path file) {
-    Problem problem = Readers.problems(GoodPlan.CATALOGUE).read(file);
+    Problem problem = Readers.problems(Catalogues.embedded()).read(file);
     Plan plan = plan(problem);
     SoftAssertions softly = new SoftAssertions();
     softly
         .assertThat(plan.score().hard())
-        .as("hard: %s", Unmet.rules(plan, GoodPlan.CATALOGUE))
+        .as("hard: %s", Unmet.rules(plan, Catalogues.embedded()))
         .isZero();
     softly
         .assertThat(plan.score().medium())
-        .as("medium: %s", Unmet.wishes(plan, GoodPlan.CATALOGUE))
+        .as("medium: %s", Unmet.wishes(plan, Catalogues.embedded()))
         .isZero();
     clockIsWhole(plan, softly);
     softly
-        .assertThat(RunSheet.of(plan, GoodPlan.CATALOGUE, false).lines())
+        .assertThat(RunSheet.of(plan, Catalogues.embedded(), false).lines())
         .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(WIDEST));
-    fileIsValid(PlanJson.text(plan, GoodPlan.CATALOGUE), softly);
+    fileIsValid(PlanJson.text(plan, Catalogues.embedded()), softly);
     softly.assertAll();
   }
 
   /** With standard effort only where less is not enough: the test asks for no points. */
   private static Plan plan(Problem problem) {
-    SessionPlanner planner = new SessionPlanner(GoodPlan.CATALOGUE, "test");
+    SessionPlanner planner = new SessionPlanner(Catalogues.embedded(), "test");
     Plan plan = planner.plan(problem, Limit.of(Effort.QUICK));
     return plan.score().medium() == 0 && plan.score().hard() == 0
         ? plan
@@ -85,7 +86,7 @@ class ShippedProblemsTest {
     JsonDocument document = JsonDocument.parse("plan", text);
     softly.assertThat(Schemas.validate(document, "plan")).isEmpty();
     for (JsonNode exercise : document.tree().findValues("exercise")) {
-      softly.assertThat(GoodPlan.CATALOGUE.exercises()).containsKey(exercise.textValue());
+      softly.assertThat(Catalogues.embedded().exercises()).containsKey(exercise.textValue());
     }
     Cli.write(folder, "plan.json", text);
     Cli check = Cli.run(folder, "check", "plan.json");

@@ -32,7 +32,7 @@ class SwapCommandTest {
   private Cli swap(String... options) {
     List<String> args = new ArrayList<>(List.of("swap", "plan.json"));
     args.addAll(List.of(options));
-    return Cli.run(folder, args.toArray(String[]::new));
+    return Cli.fixed(folder, args.toArray(String[]::new));
   }
 
   private String plan() {
@@ -48,7 +48,7 @@ class SwapCommandTest {
           swap("--at", at, "--take", "" + number, "--write", "new.json", "--write", "new.txt")
               .succeeds();
       assertThat(Cli.read(folder.resolve("new.txt"))).isEqualTo(taken.out());
-      Cli check = Cli.run(folder, "check", "new.json", "--format", "json").succeeds();
+      Cli check = Cli.fixed(folder, "check", "new.json", "--format", "json").succeeds();
       JsonNode replacement = list.at("/replacements/" + (number - 1));
       for (String level : new String[] {"hard", "medium", "soft"}) {
         assertThat(check.json().at("/score/" + level)).isEqualTo(replacement.at("/score/" + level));
@@ -75,7 +75,7 @@ class SwapCommandTest {
     Cli taken = swap("--at", "3B", "--take", "1", "--write", "plan.json").succeeds();
     assertThat(plan()).isNotEqualTo(Json.pretty(GoodPlan.whole()));
     assertThat(taken.err()).startsWith("3B: ");
-    Cli.run(folder, "check", "plan.json").succeeds();
+    Cli.fixed(folder, "check", "plan.json").succeeds();
   }
 
   @ParameterizedTest
@@ -134,7 +134,7 @@ class SwapCommandTest {
     Cli taken = swap("--at", "1A", "--release", "--take", "1", "--write", "new.json").succeeds();
     assertThat(taken.err()).contains(" instead of Dumbbell Romanian deadlift");
     assertThat(Cli.read(folder.resolve("new.json"))).contains("\"keep\": []");
-    Cli.run(folder, "check", "new.json").succeeds();
+    Cli.fixed(folder, "check", "new.json").succeeds();
   }
 
   @Test
@@ -170,7 +170,7 @@ class SwapCommandTest {
     assertThat(other.err()).contains("The session still breaks a rule:\n  3A: Goblet squat goes");
     Cli mended = swap("--at", "3A", "--take", "1", "--write", "new.json").succeeds();
     assertThat(mended.err()).contains(": mends a rule, +1.");
-    Cli.run(folder, "check", "new.json").succeeds();
+    Cli.fixed(folder, "check", "new.json").succeeds();
   }
 
   @Test
@@ -206,7 +206,7 @@ class SwapCommandTest {
                 "new.json")
             .succeeds();
     assertThat(taken.err()).contains("The other changes bring ", "and mend what it would have");
-    Cli.run(folder, "check", "new.json").succeeds();
+    Cli.fixed(folder, "check", "new.json").succeeds();
     assertThat(taken.out()).contains("Ankle-weight side-lying leg sweep");
   }
 

@@ -21,7 +21,7 @@ class SwapGoldenTest {
   @TempDir Path folder;
 
   private Cli swap(String... options) {
-    Cli.write(folder, "good.json", Json.pretty(GoodPlan.fixed()));
+    Cli.write(folder, "good.json", Json.pretty(GoodPlan.whole()));
     Cli.write(folder, "class.json", PlanJson.text(ClassPlans.good(), Plans.CATALOGUE));
     String[] args = new String[options.length + 1];
     args[0] = "swap";

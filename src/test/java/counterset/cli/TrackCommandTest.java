@@ -30,7 +30,7 @@ class TrackCommandTest {
     String[] args = new String[more.length + 4];
     System.arraycopy(new String[] {"plan", ASK, "--effort", "quick"}, 0, args, 0, 4);
     System.arraycopy(more, 0, args, 4, more.length);
-    return Cli.run(folder, args);
+    return Cli.fixed(folder, args);
   }
 
   @BeforeAll
@@ -63,7 +63,7 @@ class TrackCommandTest {
       assertThat(own.json().at("/" + same)).isEqualTo(track.get(same));
     }
     assertThat(Cli.read(folder.resolve("own.json"))).isEqualTo(own.out());
-    assertThat(Cli.run(folder, "check", "own.json").status()).isEqualTo(Exit.DONE);
+    assertThat(Cli.fixed(folder, "check", "own.json").status()).isEqualTo(Exit.DONE);
     assertThat(plan("--track", "sore-wrists+no-floor").succeeds().out())
         .contains("\nLimitations  No floor and Sore wrists\n", "Sore wrists: ");
   }
@@ -73,7 +73,7 @@ class TrackCommandTest {
     assertThat(plan("--track", "sore-kneez").isRefused(1).err())
         .contains(
             "--track (sore-kneez) is not known. Maybe \"sore-knees\"? The tracks: sore-knees, ");
-    Cli none = Cli.run(folder, "plan", Cli.ASK, "--track", "sore-knees").isRefused(1);
+    Cli none = Cli.fixed(folder, "plan", Cli.ASK, "--track", "sore-knees").isRefused(1);
     assertThat(none.err()).contains("This session has no tracks.");
   }
 

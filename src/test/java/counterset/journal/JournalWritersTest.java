@@ -82,7 +82,7 @@ class JournalWritersTest {
     Random random = new Random(seed);
     Path file = folder.resolve("log.jsonl");
     List<Integer> acknowledged = new ArrayList<>();
-    for (int kill = 0; kill < 10; kill++) {
+    for (int kill = 0; kill < 8; kill++) {
       Path said = folder.resolve("said" + kill);
       int first = 100_000 * (kill + 1);
       Process process = JournalWriter.start(file, first, 99_000, said);

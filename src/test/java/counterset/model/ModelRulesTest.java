@@ -90,8 +90,8 @@ class ModelRulesTest {
   @Test
   void setsCountIndirectOnesByHalf() {
     // Fractional counting: Pelland 2024.
-    assertThat(new TargetCoverage("hamstrings", 0, 7, 1).sets()).isEqualTo(3.5);
-    assertThat(new TargetCoverage("quadriceps", 7, 0, 1).sets()).isEqualTo(7);
+    assertThat(new TargetCoverage("hamstrings", 0, 7, 1, false).sets()).isEqualTo(3.5);
+    assertThat(new TargetCoverage("quadriceps", 7, 0, 1, true).sets()).isEqualTo(7);
   }
 
   @Test

@@ -12,7 +12,6 @@ import counterset.fixture.Problems;
 import counterset.fixture.SessionBuilder;
 import counterset.fixture.Trade;
 import counterset.model.Exercise;
-import counterset.model.Joint;
 import counterset.model.Owned;
 import counterset.model.Position;
 import counterset.model.Sides;
@@ -67,6 +66,15 @@ class CoverageConstraintsTest {
         session().asked(p -> p.targets(targets)).superset(quads, moreQuads));
   }
 
+  @Test
+  void targetUncoveredCountsEasySetsHalfWhereBetterOnesCanBeDone() {
+    Exercise easy = exercise("easy").withIntensity(1).build();
+    Exercise easyToo = exercise("easy-too").withIntensity(1).build();
+    costs(TargetUncovered.class, 1, wanting(1).candidates(quads).superset(easy, hams));
+    silent(TargetUncovered.class, wanting(1).candidates(quads).superset(easy, easyToo));
+    silent(TargetUncovered.class, wanting(1).superset(easy, hams));
+  }
+
   private SessionBuilder sharing(int quadriceps, int hamstrings) {
     return session()
         .asked(
@@ -113,99 +121,6 @@ class CoverageConstraintsTest {
     costs(SupersetEmpty.class, 1, session().superset(quads, hams).superset());
     costs(SupersetEmpty.class, 3, session().superset(null, hams).superset().superset(chest));
     costs(SupersetEmpty.class, 1, session().asked(p -> p.clock(clock(3, 1))).superset(quads, hams));
-  }
-
-  private static Exercise lift(String id, String pattern, int intensity, String... primary) {
-    return exercise(id).withPattern(pattern).withIntensity(intensity).withPrimary(primary).build();
-  }
-
-  private SessionBuilder training(String... muscles) {
-    Target[] targets =
-        Arrays.stream(muscles).map(muscle -> new Target(muscle, 1, 0)).toArray(Target[]::new);
-    return session().asked(p -> p.targets(targets));
-  }
-
-  @Test
-  void mainLiftMissingCountsKindsOfHeavyWorkLeftOut() {
-    Exercise squat = lift("squat", "squat", 2, "quadriceps");
-    Exercise lunge = lift("lunge", "lunge", 3, "quadriceps");
-    Exercise hinge = lift("hinge", "hinge", 2, "hamstrings");
-    Exercise push = lift("push", "push", 2, "chest");
-    Exercise pull = lift("pull", "pull", 2, "upper-back");
-    SessionBuilder all =
-        training("quadriceps", "hamstrings", "chest", "upper-back").candidates(lunge, hinge, pull);
-    silent(MainLiftMissing.class, all.superset(squat, hinge).superset(push, pull));
-    costs(
-        MainLiftMissing.class,
-        1,
-        training("quadriceps", "hamstrings").candidates(hinge).superset(squat, lunge));
-    costs(
-        MainLiftMissing.class,
-        2,
-        training("chest", "upper-back").candidates(push, pull).superset(squat, hinge));
-    costs(MainLiftMissing.class, 1, training("quadriceps").candidates(squat).superset());
-  }
-
-  @Test
-  void mainLiftMissingAsksForModerateIntensityThePatternAndATarget() {
-    Exercise squat = lift("squat", "squat", 2, "quadriceps");
-    Exercise lightSquat = lift("light-squat", "squat", 1, "quadriceps");
-    Exercise extension = lift("extension", "knee-extension", 3, "quadriceps");
-    Exercise bridge = lift("bridge", "bridge", 2, "gluteus-maximus");
-    costs(
-        MainLiftMissing.class,
-        1,
-        training("quadriceps").candidates(squat).superset(lightSquat, extension));
-    costs(
-        MainLiftMissing.class,
-        1,
-        training("hamstrings")
-            .candidates(lift("hinge", "hinge", 3, "hamstrings"))
-            .superset(bridge, squat));
-    silent(MainLiftMissing.class, training("gluteus-maximus").superset(bridge, squat));
-    Exercise lunge =
-        exercise("lunge").withPattern("lunge").withSides(Sides.UNILATERAL).withIntensity(3).build();
-    silent(MainLiftMissing.class, training("quadriceps").candidates(squat).bothSides(lunge));
-  }
-
-  @Test
-  void mainLiftMissingAsksForNothingThatTheClientCannotDo() {
-    Exercise extension = lift("extension", "knee-extension", 2, "quadriceps");
-    SessionBuilder nothing = training("quadriceps").superset(extension);
-    silent(MainLiftMissing.class, nothing);
-    Exercise loaded = exercise("loaded").withPattern("squat").withNeed(Trade.DUMBBELL, 1).build();
-    silent(MainLiftMissing.class, training("quadriceps").candidates(loaded).superset(extension));
-    costs(
-        MainLiftMissing.class,
-        1,
-        training("quadriceps")
-            .asked(p -> p.owning(Problems.two(Trade.DUMBBELL)))
-            .candidates(loaded)
-            .superset(extension));
-    Exercise skilled = exercise("skilled").withPattern("squat").withLevel(3).build();
-    silent(MainLiftMissing.class, training("quadriceps").candidates(skilled).superset(extension));
-    Exercise squat = lift("squat", "squat", 2, "quadriceps");
-    silent(
-        MainLiftMissing.class,
-        training("quadriceps")
-            .asked(p -> p.excluding("squat"))
-            .candidates(squat)
-            .superset(extension));
-    Exercise deep = exercise("deep").withPattern("squat").withDemand(Joint.KNEE, 3).build();
-    silent(
-        MainLiftMissing.class,
-        training("quadriceps")
-            .asked(p -> p.limited("sore-knees"))
-            .candidates(deep)
-            .superset(extension));
-    Exercise lunge = exercise("lunge").withPattern("lunge").withSides(Sides.UNILATERAL).build();
-    silent(
-        MainLiftMissing.class,
-        training("quadriceps")
-            .asked(p -> p.clock(clock(3, 1)))
-            .candidates(lunge)
-            .superset(extension));
-    silent(MainLiftMissing.class, training("calves").candidates(squat).superset(extension));
   }
 
   private SessionBuilder owning(String... equipment) {
@@ -257,5 +172,54 @@ class CoverageConstraintsTest {
         IncludeMissing.class,
         1,
         session().asked(p -> p.including("quads")).candidates(quads).superset(variant, plain("x")));
+  }
+
+  private SessionBuilder lifting(int supersets, int dumbbells, int chairs) {
+    SessionBuilder session =
+        session().asked(p -> p.owning(Problems.two(Trade.DUMBBELL), Problems.two(Trade.CHAIR)));
+    for (int place = 0; place < 2 * supersets; place += 2) {
+      session.superset(
+          at(place, dumbbells, chairs, supersets), at(place + 1, dumbbells, chairs, supersets));
+    }
+    return session;
+  }
+
+  /** The first places have dumbbells, the last ones chairs. */
+  private Exercise at(int place, int dumbbells, int chairs, int supersets) {
+    if (place < dumbbells) {
+      return exercise("dumbbell-" + place).withNeed(Trade.DUMBBELL, 1).build();
+    }
+    return place >= 2 * supersets - chairs
+        ? exercise("chair-" + place).withNeed(Trade.CHAIR, 1).build()
+        : plain("bare-" + place);
+  }
+
+  @Test
+  void equipShareCountsPlacesShortOf55In100ThatLift() {
+    silent(EquipShare.class, lifting(2, 2, 0));
+    silent(EquipShare.class, lifting(2, 3, 0));
+    costs(EquipShare.class, 1, lifting(2, 1, 0));
+    costs(EquipShare.class, 2, lifting(2, 0, 4));
+    silent(EquipShare.class, session().superset(quads, hams));
+  }
+
+  @Test
+  void equipShareAsksForEachItemInOneOfNinePlaces() {
+    silent(EquipShare.class, lifting(4, 4, 0));
+    costs(EquipShare.class, 1, lifting(5, 5, 0));
+    silent(EquipShare.class, lifting(5, 5, 1));
+  }
+
+  @Test
+  void equipShareCountsBothSidesAndLeavesOutComfort() {
+    Exercise side =
+        exercise("side").withSides(Sides.UNILATERAL).withNeed(Trade.DUMBBELL, 1).build();
+    SessionBuilder owning = session().asked(p -> p.owning(Problems.two(Trade.DUMBBELL)));
+    silent(EquipShare.class, owning.bothSides(side).superset(quads, hams));
+    SessionBuilder mat = session().asked(p -> p.owning(Problems.two(Trade.MAT)));
+    for (int i = 0; i < 5; i++) {
+      mat.superset(plain("first-" + i), plain("second-" + i));
+    }
+    silent(EquipShare.class, mat);
   }
 }

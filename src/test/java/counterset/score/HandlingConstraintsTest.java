@@ -84,8 +84,14 @@ class HandlingConstraintsTest {
             .superset(dumbbell, exercise("x").withNeed(Trade.DUMBBELL, 1, Load.HEAVY).build()));
     costs(EquipmentChange.class, 1, session().superset(standing, dumbbell));
     costs(EquipmentChange.class, 1, session().superset(dumbbell, standing));
-    costs(EquipmentChange.class, 2, session().superset(dumbbell, chair));
     silent(EquipmentChange.class, session().superset(standing, wall).superset(prone));
+  }
+
+  @Test
+  void equipmentChangeIsFreeForWhatStandsReady() {
+    Exercise mat = exercise("on-mat").withNeed(Trade.MAT, 1).build();
+    silent(EquipmentChange.class, session().superset(standing, chair).superset(mat));
+    costs(EquipmentChange.class, 1, session().superset(dumbbell, chair));
   }
 
   @Test
@@ -115,13 +121,20 @@ class HandlingConstraintsTest {
   }
 
   @Test
-  void changeoverSecondsAddsTheWayAndTheHandling() {
+  void changeoverSecondsCosts18TenthsASecondBeyondThreeInside() {
     silent(ChangeoverSeconds.class, session().superset(standing, standingToo));
-    costs(ChangeoverSeconds.class, 3, session().superset(prone, supine));
-    costs(ChangeoverSeconds.class, 5, session().superset(standing, wall));
-    costs(ChangeoverSeconds.class, 6, session().superset(supine, seated));
-    costs(ChangeoverSeconds.class, 5, session().superset(dumbbell, lighter));
-    costs(ChangeoverSeconds.class, 20 + 12 + 6, session().superset(standing, worn).superset(prone));
+    silent(ChangeoverSeconds.class, session().superset(prone, supine));
+    costs(ChangeoverSeconds.class, 4, session().superset(standing, wall));
+    costs(ChangeoverSeconds.class, 4, session().superset(dumbbell, lighter));
+    costs(ChangeoverSeconds.class, 5, session().superset(supine, seated));
+  }
+
+  /** Of a rest of 30 seconds 25 are for a changeover, of which 12.5 cost nothing. */
+  @Test
+  void changeoverSecondsCosts3TenthsASecondBeyondHalfOfARest() {
+    silent(ChangeoverSeconds.class, session().superset(worn).superset(standing));
+    costs(ChangeoverSeconds.class, 2, session().superset(standing).superset(worn));
+    costs(ChangeoverSeconds.class, 2, session().superset(worn).superset(prone));
     silent(ChangeoverSeconds.class, session().superset(worn));
   }
 
@@ -129,16 +142,20 @@ class HandlingConstraintsTest {
   void floorTripIsFreeTheFirstTime() {
     silent(FloorTrip.class, session().superset(standing, seated));
     silent(FloorTrip.class, session().superset(standing, prone).superset(supine));
-    silent(FloorTrip.class, session().superset(prone, standing));
-    costs(FloorTrip.class, 1, session().superset(standing, prone).superset(standingToo));
-    costs(FloorTrip.class, 1, session().superset(prone, standing).superset(supine));
-    costs(FloorTrip.class, 2, session().superset(standing, prone).superset(seated, supine));
+    silent(FloorTrip.class, session().superset(prone, standing).superset(supine));
+    silent(FloorTrip.class, session().superset(standing, prone).superset(standingToo));
+    costs(FloorTrip.class, 1, session().superset(standing, prone).superset(seated, supine));
+    costs(
+        FloorTrip.class,
+        2,
+        session().superset(standing, prone).superset(seated, supine).superset(wall, prone));
   }
 
   @Test
   void floorTripGoesRoundByRoundAndOverHoles() {
-    SessionBuilder session = session().asked(p -> p.clock(clock(2, 2)));
-    costs(FloorTrip.class, 2, session.superset(standing, prone));
-    costs(FloorTrip.class, 1, session().superset(standing, prone).superset().superset(null, wall));
+    SessionBuilder twice = session().asked(p -> p.clock(clock(2, 2)));
+    costs(FloorTrip.class, 1, twice.superset(standing, prone));
+    SessionBuilder holes = session().superset(standing, prone).superset().superset(null, wall);
+    costs(FloorTrip.class, 1, holes.superset(supine));
   }
 }

@@ -1,6 +1,7 @@
 package counterset.score;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import counterset.json.JsonDocument;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
@@ -43,12 +44,20 @@ final class ScoreRecord {
   private ScoreRecord() {
     ProblemReader reader = new ProblemReader(catalogue, Scorer.sessionConstraints());
     for (JsonNode line : lines("problems.jsonl.gz")) {
+      withoutGoneWeights(line.get("problem"));
       Problem problem = reader.read(JsonDocument.of("problems", line), "/problem");
       JsonNode candidates = line.get("exercises");
       problems.add(
           new Asked(
               problem,
               candidates.isArray() ? exercises(candidates) : catalogue.exercises(Part.MAIN)));
+    }
+  }
+
+  /** Weights of constraints that are no more say nothing. */
+  private static void withoutGoneWeights(JsonNode problem) {
+    if (problem.get("weights") instanceof ObjectNode weights) {
+      weights.retain(Scorer.sessionConstraints());
     }
   }
 

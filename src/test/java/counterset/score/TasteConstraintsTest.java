@@ -8,8 +8,10 @@ import static counterset.score.Check.costs;
 import static counterset.score.Check.earns;
 import static counterset.score.Check.silent;
 
+import counterset.fixture.ExerciseBuilder;
 import counterset.fixture.Problems;
 import counterset.fixture.SessionBuilder;
+import counterset.fixture.SmallWants;
 import counterset.fixture.Trade;
 import counterset.model.Done;
 import counterset.model.Exercise;
@@ -17,6 +19,7 @@ import counterset.model.Owned;
 import counterset.model.Sides;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,64 +34,88 @@ class TasteConstraintsTest {
   private final Exercise b = plain("b");
   private final Exercise side = oneSided("side");
 
-  private static Exercise of(int intensity) {
-    return exercise("intensity-" + intensity).withIntensity(intensity).build();
+  /** Power, a big lift done hard, several joints, one joint, easy work. */
+  private static Exercise ofTier(int tier) {
+    String pattern = tier == 4 ? "jump" : "squat";
+    var builder = exercise("tier-" + tier).withPattern(pattern).withIntensity(2);
+    return switch (tier) {
+      case 3 -> builder.withIntensity(3).build();
+      case 1 -> builder.withOneJoint().build();
+      case 0 -> builder.withIntensity(1).build();
+      default -> builder.build();
+    };
+  }
+
+  private static SessionBuilder wanting() {
+    return session().wanting(SmallWants.sharing(Map.of("squat", 100)));
   }
 
   @Test
   void lightBeforeHeavyCountsStepsOfEveryPair() {
-    silent(LightBeforeHeavy.class, session().superset(of(3), of(2)).superset(of(1)));
-    silent(LightBeforeHeavy.class, session().superset(a, b));
-    costs(LightBeforeHeavy.class, 1, session().superset(of(2), of(3)));
-    costs(LightBeforeHeavy.class, 2, session().superset(of(1)).superset(null, of(3)));
-    costs(LightBeforeHeavy.class, 4, session().superset(of(1), of(2)).superset(of(3)));
+    SessionBuilder falling = wanting().superset(ofTier(4), ofTier(3));
+    silent(LightBeforeHeavy.class, falling.superset(ofTier(2), ofTier(1)).superset(ofTier(0)));
+    silent(LightBeforeHeavy.class, wanting().superset(a, b));
+    for (int tier = 0; tier < 4; tier++) {
+      costs(LightBeforeHeavy.class, 1, wanting().superset(ofTier(tier), ofTier(tier + 1)));
+    }
+    costs(LightBeforeHeavy.class, 3, wanting().superset(ofTier(1)).superset(null, ofTier(4)));
+    costs(LightBeforeHeavy.class, 4, wanting().superset(ofTier(1), ofTier(2)).superset(ofTier(3)));
+  }
+
+  @Test
+  void lightBeforeHeavyTakesNoSmallPatternForABigLift() {
+    Exercise dip = exercise("dip").withPattern("dip").withIntensity(3).build();
+    silent(LightBeforeHeavy.class, wanting().superset(ofTier(2), dip));
   }
 
   @Test
   void lightBeforeHeavyCountsBothSidesOnce() {
     Exercise lightSide = exercise("light").withSides(Sides.UNILATERAL).withIntensity(1).build();
-    costs(LightBeforeHeavy.class, 2, session().bothSides(lightSide).superset(of(3)));
+    costs(LightBeforeHeavy.class, 2, wanting().bothSides(lightSide).superset(ofTier(2)));
+  }
+
+  private static ExerciseBuilder squat(String id) {
+    return exercise(id).withPattern("squat");
+  }
+
+  private final Exercise lifted = squat("lifted").withNeed(Trade.DUMBBELL, 1).build();
+
+  @Test
+  void unloadedCountsPositionsOfPatternsThatCouldBeLoaded() {
+    Exercise bare = squat("bare").build();
+    silent(Unloaded.class, session().superset(bare, a).candidates(lifted));
+    silent(Unloaded.class, owning(Trade.DUMBBELL).superset(lifted, a));
+    costs(Unloaded.class, 1, owning(Trade.DUMBBELL).superset(bare, a).candidates(lifted));
+    silent(Unloaded.class, owning(Trade.DUMBBELL).superset(bare, a));
+    Exercise sides = squat("sides").withSides(Sides.UNILATERAL).build();
+    costs(Unloaded.class, 2, owning(Trade.DUMBBELL).bothSides(sides).candidates(lifted));
   }
 
   @Test
-  void familyAgainCountsPairs() {
-    Exercise cousin = exercise("cousin").withFamily("a-family").build();
-    Exercise other = exercise("other").withFamily("a-family").build();
-    silent(FamilyAgain.class, session().superset(a, b).bothSides(side));
-    costs(FamilyAgain.class, 1, session().superset(a, cousin));
-    costs(FamilyAgain.class, 1, session().superset(a, b).superset(null, cousin));
-    costs(FamilyAgain.class, 3, session().superset(a, cousin).superset(other));
-  }
-
-  @Test
-  void unloadedCountsPositionsWithoutTheClientsEquipment() {
-    Exercise dumbbells = exercise("dumbbells").withNeed(Trade.DUMBBELL, 2).build();
-    Exercise chair = exercise("chair").withNeed(Trade.CHAIR, 1).build();
-    silent(Unloaded.class, session().superset(a, b));
-    silent(Unloaded.class, owning(Trade.DUMBBELL).superset(dumbbells));
-    costs(Unloaded.class, 1, owning(Trade.DUMBBELL).superset(dumbbells, a));
-    costs(Unloaded.class, 2, owning(Trade.DUMBBELL).superset(chair, a));
-    costs(Unloaded.class, 2, owning(Trade.DUMBBELL).bothSides(side));
-    silent(Unloaded.class, owning(Trade.DUMBBELL).superset());
+  void unloadedWantsALoadedExerciseThatIsWorthDoing() {
+    Exercise bare = squat("bare").build();
+    Exercise skilled = squat("skilled").withNeed(Trade.DUMBBELL, 1).withLevel(3).build();
+    Exercise rare = squat("rare").withNeed(Trade.DUMBBELL, 1).withStanding(1).build();
+    Exercise easy = squat("easy").withNeed(Trade.DUMBBELL, 1).withIntensity(1).build();
+    for (Exercise other : List.of(skilled, rare, easy)) {
+      silent(Unloaded.class, owning(Trade.DUMBBELL).superset(bare, a).candidates(other));
+    }
   }
 
   @Test
   void unloadedTakesWhatCarriesTheClientForNoLoad() {
-    Exercise chair = exercise("chair").withNeed(Trade.CHAIR, 1).build();
-    Exercise mat = exercise("mat").withNeed(Trade.MAT, 1).build();
-    Exercise both = exercise("both").withNeed(Trade.CHAIR, 1).withNeed(Trade.DUMBBELL, 1).build();
-    costs(Unloaded.class, 1, owning(Trade.CHAIR, Trade.DUMBBELL).superset(both, chair));
-    costs(Unloaded.class, 2, owning(Trade.DUMBBELL, Trade.MAT, Trade.CHAIR).superset(mat, chair));
+    Exercise chair = squat("chair").withNeed(Trade.CHAIR, 1).build();
+    Exercise mat = squat("mat").withNeed(Trade.MAT, 1).build();
+    SessionBuilder all = owning(Trade.CHAIR, Trade.DUMBBELL, Trade.MAT);
+    costs(Unloaded.class, 2, all.superset(chair, mat).candidates(lifted));
   }
 
   @Test
   void unloadedTakesAChairForALoadIfThereIsNothingToLift() {
-    Exercise chair = exercise("chair").withNeed(Trade.CHAIR, 1).build();
-    Exercise mat = exercise("mat").withNeed(Trade.MAT, 1).build();
-    silent(Unloaded.class, owning(Trade.CHAIR).superset(chair));
-    costs(Unloaded.class, 1, owning(Trade.CHAIR).superset(chair, a));
-    costs(Unloaded.class, 1, owning(Trade.CHAIR, Trade.MAT).superset(chair, mat));
-    silent(Unloaded.class, owning(Trade.MAT).superset(mat, a).superset(chair, b));
+    Exercise chair = squat("chair").withNeed(Trade.CHAIR, 1).build();
+    Exercise bare = squat("bare").build();
+    costs(Unloaded.class, 1, owning(Trade.CHAIR).superset(chair, bare));
+    silent(Unloaded.class, owning(Trade.MAT).superset(bare, chair));
   }
 
   private static SessionBuilder owning(String... equipment) {
@@ -112,18 +139,6 @@ class TasteConstraintsTest {
         2,
         session().asked(p -> p.level(3)).superset(exercise("x").withLevel(1).build()));
     costs(TooEasy.class, 2, session().asked(p -> p.level(3)).superset(a).bothSides(side));
-  }
-
-  @Test
-  void tooLightCountsStepsShortOfTwoAPosition() {
-    silent(TooLight.class, session().superset(a, b));
-    silent(TooLight.class, session().superset(of(1), of(3)));
-    silent(TooLight.class, session().superset(of(3)));
-    silent(TooLight.class, session().superset());
-    costs(TooLight.class, 1, session().superset(of(1), a));
-    Exercise lightSide = exercise("light").withSides(Sides.UNILATERAL).withIntensity(1).build();
-    costs(TooLight.class, 1, session().bothSides(lightSide).superset(of(3), a));
-    costs(TooLight.class, 2, session().bothSides(lightSide));
   }
 
   /** 20 points after a day, 0 after 14, and 20 * (14 - days) / 13, rounded, between them. */

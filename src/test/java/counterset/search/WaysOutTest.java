@@ -60,7 +60,7 @@ class WaysOutTest {
     for (WayOut way : it.ways) {
       assertThat(way.whole()).as(way.phrase()).isTrue();
       assertThat(way.problem()).as(way.phrase()).isNotEqualTo(it.conflict.problem());
-      Plan again = it.conflict.plan(way.problem(), Effort.QUICK);
+      Plan again = it.conflict.plan(way.problem().withSeed(7), Effort.QUICK);
       assertThat(it.goal.shortfall(again)).as(way.phrase()).isZero();
     }
   }

@@ -3,6 +3,7 @@ package counterset.timeline;
 import static counterset.fixture.ExerciseBuilder.exercise;
 import static counterset.fixture.ExerciseBuilder.plain;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import counterset.fixture.SessionBuilder;
 import counterset.fixture.Trade;
@@ -94,6 +95,20 @@ class ChangeoversTest {
     assertThat(seconds(dumbbell, light)).containsExactly(2 + 3);
     assertThat(seconds(dumbbell, two)).containsExactly(2 + 3);
     assertThat(seconds(dumbbell, anyLoad)).containsExactly(2 + 3);
+  }
+
+  /** Items are bits of a long. */
+  @Test
+  void sixtyFourDifferentItemsAreTheMost() {
+    List<Exercise> exercises = new ArrayList<>();
+    for (int count = 1; count <= Long.SIZE; count++) {
+      exercises.add(exercise("lift-" + count).withNeed(Trade.DUMBBELL, count).build());
+    }
+    assertThat(new Kit(Trade.of(exercises), exercises).of(exercises.get(63)).needs())
+        .isEqualTo(Long.MIN_VALUE);
+    exercises.add(mat);
+    assertThatThrownBy(() -> new Kit(Trade.of(exercises), exercises))
+        .hasMessageContaining("too many different items (65)");
   }
 
   @Test

@@ -68,6 +68,9 @@ class TimelineTest {
             "295-340 work 2A",
             "340-385 work 2B",
             "385-405 cool-down");
+    assertThat(Timeline.plainSeconds(session(clock, a, b, b, a), clock)).isEqualTo(405 - 15);
+    assertThat(timeline(clock, 7, a, b, b, a).intervals())
+        .allMatch(interval -> interval.round().isEmpty());
   }
 
   @Test
@@ -151,6 +154,26 @@ class TimelineTest {
         .filteredOn(interval -> interval.kind() == IntervalKind.WORK)
         .extracting(interval -> interval.side().orElseThrow())
         .containsExactly(Side.LEFT, Side.RIGHT, Side.BOTH, Side.ALTERNATING);
+  }
+
+  @Test
+  void sidesStartAnewInEachSuperset() {
+    Exercise side = oneSided("side");
+    assertThat(timeline(Intervals.EXPRESS, 10, side, side, a, side).intervals())
+        .filteredOn(interval -> interval.kind() == IntervalKind.WORK)
+        .extracting(interval -> interval.side().orElseThrow())
+        .containsExactly(Side.LEFT, Side.RIGHT, Side.BOTH, Side.LEFT);
+  }
+
+  @Test
+  void warmUpMovesThatAreTooLongAreCutAtTheEndOfTheBlock() {
+    Exercise march = exercise("march").withPart(Part.WARM_UP).withSeconds(30).build();
+    Session session =
+        new Session(List.of(march, march), List.of(new Superset(1, List.of(a, b))), List.of());
+    Intervals clock = new Intervals(10, 40, 45, 0, 30, 0, 2, 1);
+    assertThat(Timeline.of(session, clock, 20, Trade.of(a, b)).intervals())
+        .extracting(TimelineTest::text)
+        .startsWith("0-10 get-ready", "10-40 warm-up", "40-50 warm-up", "50-95 work 1A");
   }
 
   @Test

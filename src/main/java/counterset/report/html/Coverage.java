@@ -46,7 +46,7 @@ record Coverage(
         percent(target.direct() / most),
         percent(0.5 * target.indirect() / most),
         percent(target.minSets() / most),
-        target.direct() < target.minSets());
+        !target.isCovered());
   }
 
   private static String percent(double share) {

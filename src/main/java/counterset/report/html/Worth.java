@@ -42,12 +42,7 @@ record Worth(String score, List<Line> points, String limit, String note) {
   }
 
   static String score(PlanScore score) {
-    return "hard "
-        + score.hard()
-        + ", medium "
-        + score.medium()
-        + ", soft "
-        + ScoreWords.points(score.soft());
+    return ScoreWords.sentence(score.hard(), score.medium(), score.soft());
   }
 
   private static String note(SolverNote note) {

@@ -60,7 +60,7 @@ public final class AccountSheet {
   }
 
   private static String score(int hard, int medium, int soft) {
-    return "hard " + hard + ", medium " + medium + ", soft " + ScoreWords.points(soft);
+    return ScoreWords.sentence(hard, medium, soft);
   }
 
   private void most(String lead, List<Line> lines) {

@@ -4,6 +4,7 @@ import counterset.explain.BlockWords;
 import counterset.explain.ScoreWords;
 import counterset.model.English;
 import counterset.model.Plan;
+import counterset.model.TargetCoverage;
 import counterset.report.Times;
 
 /** A plan on one line, for lists of many. */
@@ -13,8 +14,7 @@ public final class SessionLine {
 
   /** {@code 19:50 of 20:00, 8 supersets, 6 of 6 targets, medium 0, soft +27: Lunch-break legs}. */
   public static String of(Plan plan) {
-    long covered =
-        plan.coverage().stream().filter(target -> target.direct() >= target.minSets()).count();
+    long covered = plan.coverage().stream().filter(TargetCoverage::isCovered).count();
     String score =
         plan.score().feasible()
             ? "medium " + plan.score().medium() + ", soft " + ScoreWords.points(plan.score().soft())

@@ -58,12 +58,7 @@ public final class SwapTable {
   }
 
   private static String score(PlanScore score) {
-    return "hard "
-        + score.hard()
-        + ", medium "
-        + score.medium()
-        + ", soft "
-        + ScoreWords.points(score.soft());
+    return ScoreWords.sentence(score.hard(), score.medium(), score.soft());
   }
 
   private void choices() {

@@ -95,7 +95,7 @@ final class TrackPart {
   }
 
   private static String sets(TargetCoverage target) {
-    boolean isShort = target.direct() < target.minSets();
+    boolean isShort = !target.isCovered();
     return String.format(Locale.ROOT, "%.1f", target.sets()) + (isShort ? "!" : "");
   }
 

@@ -31,7 +31,7 @@ final class WorthPart {
         "", String.format(Locale.ROOT, format, "", "direct", "indirect", "sets", "wanted", ""));
     for (TargetCoverage target : plan.coverage()) {
       String sets = String.format(Locale.ROOT, "%.1f", target.sets());
-      String note = target.direct() < target.minSets() ? "SHORT" : "";
+      String note = !target.isCovered() ? "SHORT" : "";
       Object[] cells = {
         name(target, catalogue), target.direct(), target.indirect(), sets, target.minSets(), note
       };
@@ -46,14 +46,7 @@ final class WorthPart {
   private static void score(Page page, Plan plan) {
     PlanScore score = plan.score();
     page.blank();
-    page.strong(
-        "",
-        "SCORE  hard "
-            + score.hard()
-            + ", medium "
-            + score.medium()
-            + ", soft "
-            + ScoreWords.points(score.soft()));
+    page.strong("", "SCORE  " + ScoreWords.sentence(score.hard(), score.medium(), score.soft()));
     List<PlanScore.Line> lines =
         score.lines().stream()
             .filter(line -> line.matches() > 0)

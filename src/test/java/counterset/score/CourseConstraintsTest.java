@@ -1,0 +1,149 @@
+package counterset.score;
+
+import static counterset.fixture.ExerciseBuilder.exercise;
+import static counterset.fixture.ExerciseBuilder.plain;
+import static counterset.fixture.SessionBuilder.clock;
+import static counterset.fixture.SessionBuilder.session;
+import static counterset.fixture.SmallWants.broadSession;
+import static counterset.score.Check.costs;
+import static counterset.score.Check.silent;
+
+import counterset.fixture.SessionBuilder;
+import counterset.fixture.SmallWants;
+import counterset.model.Exercise;
+import counterset.model.Joint;
+import counterset.model.Position;
+import counterset.model.Sides;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** The course of a session: what it opens and ends with, the floor, and what must rest. */
+class CourseConstraintsTest {
+
+  private final Exercise a = plain("a");
+  private final Exercise b = plain("b");
+  private final Exercise c = plain("c");
+  private final Exercise grip = exercise("grip").withTraits("grip-heavy").build();
+  private final Exercise floor = exercise("floor").withPosition(Position.SUPINE).build();
+  private final Exercise prone = exercise("prone").withPosition(Position.PRONE).build();
+  private final Exercise big = lift("big", "squat");
+
+  private static Exercise lift(String id, String pattern) {
+    return exercise(id).withPattern(pattern).withIntensity(3).build();
+  }
+
+  /** So many intervals running, and one more after another one. */
+  private SessionBuilder running(Exercise tiring, int intervals) {
+    SessionBuilder session = broadSession();
+    for (int place = 0; place < intervals + 2; place += 2) {
+      session.superset(at(tiring, place, intervals), at(tiring, place + 1, intervals));
+    }
+    return session.superset(a, tiring);
+  }
+
+  private Exercise at(Exercise tiring, int place, int intervals) {
+    return place < intervals ? tiring : b;
+  }
+
+  @Test
+  void gripRunCountsIntervalsBeyondTheThird() {
+    silent(GripRun.class, running(grip, 3));
+    costs(GripRun.class, 1, running(grip, 4));
+    costs(GripRun.class, 3, running(grip, 6));
+    silent(GripRun.class, running(a, 4));
+    silent(GripRun.class, session().superset(grip, grip).superset(grip, grip));
+    silent(GripRun.class, broadSession().superset(grip, grip).superset(grip).superset(grip, grip));
+  }
+
+  @Test
+  void backRunKnowsHingesAndBentOverRows() {
+    costs(BackRun.class, 1, running(SmallWants.of("hinge", "hinge"), 4));
+    costs(BackRun.class, 1, running(exercise("row").withFamily("bent-over-row").build(), 4));
+    silent(BackRun.class, running(SmallWants.of("hinge", "hinge"), 3));
+    silent(BackRun.class, running(grip, 4));
+  }
+
+  @Test
+  void shoulderRunKnowsPushesAndLeaningOnTheHands() {
+    costs(ShoulderRun.class, 1, running(SmallWants.of("push", "push"), 4));
+    Exercise onHands =
+        exercise("on-hands").withPosition(Position.PRONE).withDemand(Joint.WRIST, 2).build();
+    costs(ShoulderRun.class, 1, running(onHands, 4));
+    silent(ShoulderRun.class, running(onHands, 3));
+    silent(ShoulderRun.class, running(prone, 4));
+    Exercise standing = exercise("standing").withDemand(Joint.WRIST, 2).build();
+    silent(ShoulderRun.class, running(standing, 4));
+  }
+
+  private static SessionBuilder wanting() {
+    return session().wanting(SmallWants.sharing(Map.of("squat", 50, "hinge", 30)));
+  }
+
+  @Test
+  void openSmallAsksForABigLiftInTheFirstPair() {
+    silent(OpenSmall.class, wanting().superset(big, a).superset(b, c));
+    silent(OpenSmall.class, wanting().superset(a, big).superset(b, c));
+    costs(OpenSmall.class, 1, wanting().superset(a, b).superset(c, big));
+    costs(OpenSmall.class, 1, wanting().superset(a, b).superset(c).candidates(big));
+    silent(OpenSmall.class, wanting().superset(a, b).superset(c));
+    silent(OpenSmall.class, wanting().superset(a).superset(c, big));
+    silent(OpenSmall.class, wanting().superset(a, b).candidates(big));
+    SessionBuilder single = wanting().asked(p -> p.clock(clock(1, 1)));
+    silent(OpenSmall.class, single.superset(a).superset(big));
+  }
+
+  @Test
+  void openSmallWantsAPairOfABigPatternDoneHard() {
+    Exercise sides =
+        exercise("sides").withPattern("squat").withIntensity(3).withSides(Sides.UNILATERAL).build();
+    costs(OpenSmall.class, 1, wanting().bothSides(sides).superset(big, c));
+    Exercise light = exercise("light").withPattern("squat").withIntensity(2).build();
+    costs(OpenSmall.class, 1, wanting().superset(light, a).superset(big, c));
+    costs(OpenSmall.class, 1, wanting().superset(lift("dip", "dip"), a).superset(big, c));
+    Exercise skilled =
+        exercise("skilled").withPattern("squat").withIntensity(3).withLevel(3).build();
+    silent(OpenSmall.class, wanting().superset(a, b).superset(c).candidates(skilled));
+  }
+
+  /** A pattern is among the first four if at most three want more. */
+  @Test
+  void openSmallLooksAtTheMostWantedPatterns() {
+    Map<String, Integer> shares = new LinkedHashMap<>();
+    shares.put("lunge", 24);
+    shares.put("hinge", 23);
+    shares.put("bridge", 22);
+    SessionBuilder fourth = session().wanting(SmallWants.sharing(and(shares, "squat", 5)));
+    silent(OpenSmall.class, fourth.superset(big, a).superset(lift("lunge", "lunge")));
+    shares.put("push", 21);
+    SessionBuilder fifth = session().wanting(SmallWants.sharing(and(shares, "squat", 5)));
+    costs(OpenSmall.class, 1, fifth.superset(big, a).superset(lift("lunge", "lunge")));
+  }
+
+  private static Map<String, Integer> and(Map<String, Integer> shares, String id, int share) {
+    Map<String, Integer> all = new LinkedHashMap<>(shares);
+    all.put(id, share);
+    return all;
+  }
+
+  @Test
+  void hardFinishCountsABigLiftAtTheEnd() {
+    costs(HardFinish.class, 1, wanting().superset(a, b).superset(c).superset(a, big));
+    costs(HardFinish.class, 1, wanting().superset(a, b).superset(c).superset(big, big));
+    silent(HardFinish.class, wanting().superset(a, b).superset(c, big).superset(a, b));
+    silent(HardFinish.class, wanting().superset(a, b).superset(c).superset(lift("dip", "dip")));
+    silent(HardFinish.class, wanting().superset(a, b).superset(c, big));
+  }
+
+  @Test
+  void floorEarlyCountsSupersetsOffTheFloorAfterFloorWork() {
+    silent(FloorEarly.class, session().superset(a, b).superset(floor, prone));
+    silent(FloorEarly.class, session().superset(floor, prone).superset(prone, floor));
+    costs(FloorEarly.class, 1, session().superset(floor, prone).superset(a, b));
+    costs(FloorEarly.class, 2, session().superset(a, floor).superset(a, b).superset(b, c));
+    silent(FloorEarly.class, session().superset(a, floor).superset(prone, c));
+    silent(FloorEarly.class, session().superset(floor, a).superset(b, c));
+    costs(FloorEarly.class, 1, session().superset(a, floor).superset().superset(null, b));
+    silent(FloorEarly.class, session().superset(floor, floor));
+  }
+}
