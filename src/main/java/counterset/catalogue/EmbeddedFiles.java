@@ -69,8 +69,8 @@ final class EmbeddedFiles {
         Optional.of(document(jar, ROOT + CatalogueFiles.EQUIPMENT)),
         Optional.of(document(jar, ROOT + CatalogueFiles.LIMITATIONS)),
         Optional.empty(),
-        Optional.of(document(jar, ROOT + CatalogueFiles.PATTERNS)),
-        Optional.of(document(jar, ROOT + CatalogueFiles.REGIONS)),
+        optional(jar, ROOT + CatalogueFiles.PATTERNS),
+        optional(jar, ROOT + CatalogueFiles.REGIONS),
         folder(jar, CatalogueFiles.EXERCISES),
         List.of(),
         List.of());
@@ -83,6 +83,10 @@ final class EmbeddedFiles {
         .sorted()
         .map(name -> document(jar, name))
         .toList();
+  }
+
+  private static Optional<JsonDocument> optional(JarFile jar, String name) {
+    return jar.getJarEntry(name) == null ? Optional.empty() : Optional.of(document(jar, name));
   }
 
   private static JsonDocument document(JarFile jar, String name) {

@@ -108,7 +108,6 @@ class UpperBodyMusclesTest {
     "alternating-overhead-press, rotating-press",
     "row-to-hip, supported-one-arm-row",
     "seated-floor-band-row, seated-low-band-row",
-    "close-floor-press, neutral-grip-floor-press",
     "scaption-raise, lateral-raise",
     "chin-up, lowering-pull-up",
     "lying-arm-press-down, seated-thigh-press-down",

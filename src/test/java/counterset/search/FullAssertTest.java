@@ -3,6 +3,7 @@ package counterset.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ai.timefold.solver.core.api.solver.SolverFactory;
+import ai.timefold.solver.core.config.phase.PhaseConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
@@ -41,6 +42,7 @@ import org.junit.jupiter.api.Test;
 class FullAssertTest {
 
   private static final int MOVES = 3_000;
+  private static final int SUPERSETS = 8;
 
   private static Draft solve(SessionFacts facts) {
     return solve(Task.of(Task.Day.empty(Casting.of(Lineup.empty(facts)))), 1);
@@ -48,8 +50,13 @@ class FullAssertTest {
 
   private static Draft solve(Task task, long seed) {
     Limit limit = new Limit(Effort.QUICK, OptionalInt.empty());
-    SolverConfig config = SearchConfig.of(seed, (int) seed, limit, 8, EnvironmentMode.FULL_ASSERT);
-    config.setTerminationConfig(new TerminationConfig().withMoveCountLimit((long) MOVES));
+    SolverConfig config =
+        SearchConfig.of(seed, (int) seed, limit, SUPERSETS, EnvironmentMode.FULL_ASSERT);
+    // All phases in few moves: the first one alone would hardly leave the empty session.
+    for (PhaseConfig<?> phase : config.getPhaseConfigList()) {
+      TerminationConfig end = phase.getTerminationConfig();
+      end.setMoveCountLimit(end.getMoveCountLimit() * MOVES / Effort.QUICK.moves(SUPERSETS));
+    }
     return SolverFactory.<Draft>create(config).buildSolver().solve(Draft.of(task));
   }
 
@@ -86,7 +93,7 @@ class FullAssertTest {
 
   @Test
   void pairsAndOneSidedSupersets() {
-    Draft draft = solve(20, 5, p -> p.limited("sore-knees"));
+    Draft draft = solve(40, 5, p -> p.limited("sore-knees"));
     assertWhole(draft);
     assertThat(lineup(draft).places()).doesNotContainNull();
   }
