@@ -59,7 +59,7 @@ final class Candidates {
         exercise,
         kit.of(exercise),
         exercise.isUnilateral(),
-        exercise.position().isFloor(),
+        exercise.position().isFloor() && !Merits.isOnBench(exercise),
         exercise.intensity(),
         exercise.primary().stream()
             .mapToLong(muscle -> 1L << muscles.get(muscle))

@@ -41,6 +41,7 @@ final class Merits {
   private static final int STAPLE = 3;
   private static final int SKILLED = 3;
   private static final String PARTIAL = "partial-range";
+  private static final String BENCH = "bench";
   private static final String GRIP = "grip-heavy";
   private static final Set<String> BACK_FAMILIES = Set.of("bent-over-row", "swing");
   private static final Set<String> BACK_PATTERNS = Set.of("hinge", "trunk-extension");
@@ -187,7 +188,13 @@ final class Merits {
   private boolean isHarder(Exercise other, Exercise exercise) {
     return other.standing() >= exercise.standing()
         && other.isUnilateral() == exercise.isUnilateral()
-        && effort.get(other.id()) >= effort.get(exercise.id()) + CLEARLY_HARDER;
+        && (effort.get(other.id()) >= effort.get(exercise.id()) + CLEARLY_HARDER
+            || isOnBench(other) && !isOnBench(exercise));
+  }
+
+  /** Who has a bench lies on it, not on the floor, for a full range. */
+  static boolean isOnBench(Exercise exercise) {
+    return exercise.needs().stream().anyMatch(need -> need.equipment().equals(BENCH));
   }
 
   private int fatigue(Exercise exercise) {
