@@ -43,9 +43,7 @@ public final class OpenSmall extends SessionConstraint {
         return;
       }
     }
-    if (matters(facts)) {
-      matches.match(1, 0, null);
-    }
+    matches.match(1, 0, null);
   }
 
   @Override
