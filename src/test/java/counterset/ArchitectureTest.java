@@ -73,6 +73,7 @@ class ArchitectureTest {
                   "problem",
                   "ask",
                   "typed",
+                  "timeline",
                   "score",
                   "search",
                   "explain",

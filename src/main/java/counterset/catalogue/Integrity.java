@@ -3,6 +3,7 @@ package counterset.catalogue;
 import counterset.model.Catalogue;
 import counterset.model.Equipment;
 import counterset.model.Exercise;
+import counterset.model.MovementPattern;
 import counterset.model.Region;
 import java.util.Arrays;
 import java.util.Collection;
@@ -62,7 +63,13 @@ final class Integrity {
             byId(base.exercises().values(), sheets.exercises(), Exercise::id),
             traits);
     entries(sheets.exercises()).forEach(rules::check);
-    WantElements.check(sheets, base.wants(), muscles);
+    WantRules.check(
+        sheets.patterns(),
+        sheets.regions(),
+        Sheets.ids(
+            base.wants().patterns().stream().map(MovementPattern::id).toList(),
+            sheets.patterns().stream().toList()),
+        muscles);
     Set<String> figures = Sheets.ids(figuresOfBase(), sheets.figures());
     entries(sheets.exercises()).forEach(exercise -> exercise.at("figure").id("figure", figures));
   }

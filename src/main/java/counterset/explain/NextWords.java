@@ -3,9 +3,11 @@ package counterset.explain;
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
 import counterset.model.Interval;
+import counterset.model.Item;
 import counterset.model.Plan;
 import counterset.model.Superset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What comes next: the exercises of a superset with their equipment, and how to get there. */
@@ -72,7 +74,17 @@ final class NextWords {
   }
 
   private String needs(Exercise exercise) {
-    return items.said(Items.handled(exercise, catalogue));
+    return items.said(
+        Items.handled(exercise, catalogue).stream()
+            .filter(item -> !isNamed(item, exercise))
+            .toList());
+  }
+
+  /** Whether the name of an exercise says all of an item: "Loop-band clam". */
+  private static boolean isNamed(Item item, Exercise exercise) {
+    String name = exercise.name().toLowerCase(Locale.ROOT).replace('-', ' ');
+    String equipment = item.equipment().name().toLowerCase(Locale.ROOT).replaceAll("s$", "");
+    return item.count() == 1 && item.load().isEmpty() && name.contains(equipment);
   }
 
   /** The superset of a number. */

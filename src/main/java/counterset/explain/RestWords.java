@@ -48,13 +48,18 @@ final class RestWords {
     return said;
   }
 
-  /** The set-up of what comes and what some do instead: both, only the latter, or neither. */
+  /**
+   * The set-ups of what comes and what some do instead, as far as there is time: all, then without
+   * the set-ups of later exercises, then without any, then nothing.
+   */
   private List<String> more(List<String> before, Interval work, int seconds) {
     List<String> modifications = next.modifications(work);
-    List<String> both = new ArrayList<>();
-    both.add(work.exercise().orElseThrow().setup());
-    both.addAll(modifications);
-    return Stream.of(both, modifications)
+    List<String> first = List.of(work.exercise().orElseThrow().setup());
+    List<String> all =
+        next.superset(work.at().orElseThrow().superset()).distinct().stream()
+            .map(it -> first.contains(it.setup()) ? it.setup() : "Then: " + it.setup())
+            .toList();
+    return Stream.of(joined(all, modifications), joined(first, modifications), modifications)
         .filter(more -> !NextWords.isTooLong(joined(before, more), seconds))
         .findFirst()
         .orElse(List.of());

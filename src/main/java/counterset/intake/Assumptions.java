@@ -13,17 +13,17 @@ import java.util.List;
 /**
  * What follows from an ask that says nothing of it: rounds where good exercises are too few for the
  * places, and a cool-down where the clock leaves a minute or more.
+ *
+ * @param echo how the ask was read, with these assumptions
  */
-final class Assumptions {
+record Assumptions(Problem problem, List<String> echo) {
 
   private static final int LEAST_LEFT = 60;
   private static final int STRETCH = 30;
   private static final int LONGEST = 120;
 
-  private Assumptions() {}
-
-  /** The request that an ask is, with what it is silent about. */
-  static Request<Problem> of(AskReading reading, Problem problem, Catalogue catalogue) {
+  /** What an ask comes to, with what it is silent about. */
+  static Assumptions of(AskReading reading, Problem problem, Catalogue catalogue) {
     Problem now = problem;
     List<String> echo = new ArrayList<>(reading.echo());
     if (reading.assumed().contains(AskTopic.ROUNDS)) {
@@ -40,7 +40,7 @@ final class Assumptions {
       now = now.toBuilder().clock(now.clock().withCoolDown(seconds)).build();
       echo.replaceAll(line -> line.replace("no cool-down", seconds + " s cool-down"));
     }
-    return new Request<>(now, echo);
+    return new Assumptions(now, echo);
   }
 
   /** Seconds that no superset uses; 0 if none fits. */

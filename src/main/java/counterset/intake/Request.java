@@ -41,7 +41,8 @@ public record Request<P>(P problem, List<String> echo) {
     }
     AskReading reading = new AskReader(catalogue).read(text);
     Request<Problem> request = of(reading.problem(), reading.echo(), reading.faults());
-    return Assumptions.of(reading, request.problem(), catalogue);
+    Assumptions all = Assumptions.of(reading, request.problem(), catalogue);
+    return new Request<>(all.problem(), all.echo());
   }
 
   /**

@@ -25,9 +25,18 @@ public final class OpenSmall extends SessionConstraint {
 
   @Override
   boolean matters(SessionFacts facts) {
-    return facts.perSuperset() > 1
-        && facts.supersets() > 1
-        && facts.candidates().stream().anyMatch(it -> it.usable() && opens(facts, it));
+    return facts.workedOut(Possible.class, Possible::of).isPossible();
+  }
+
+  /** Whether a session can open with a big lift in a pair. */
+  private record Possible(boolean isPossible) {
+
+    static Possible of(SessionFacts facts) {
+      return new Possible(
+          facts.perSuperset() > 1
+              && facts.supersets() > 1
+              && facts.candidates().stream().anyMatch(it -> it.usable() && opens(facts, it)));
+    }
   }
 
   private static boolean opens(SessionFacts facts, Candidate exercise) {
@@ -38,6 +47,9 @@ public final class OpenSmall extends SessionConstraint {
 
   @Override
   void measure(SessionFacts facts, Candidate[] places, Matches matches) {
+    if (!matters(facts)) {
+      return;
+    }
     for (int place = 0; place < facts.perSuperset(); place++) {
       if (places[place] == null || opens(facts, places[place])) {
         return;

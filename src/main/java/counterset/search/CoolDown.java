@@ -61,7 +61,9 @@ final class CoolDown {
         .filter(
             s ->
                 !firstRound || chosen.stream().noneMatch(other -> other.primary().contains(muscle)))
-        .min(Comparator.comparing(s -> isElsewhere(s.position(), onTheFloor)));
+        .min(
+            Comparator.comparing((Exercise s) -> isElsewhere(s.position(), onTheFloor))
+                .thenComparing(s -> s.position() == Position.SEATED));
   }
 
   private static boolean isElsewhere(Position position, boolean onTheFloor) {

@@ -2,6 +2,7 @@ package counterset.search;
 
 import counterset.model.Catalogue;
 import counterset.model.Exercise;
+import counterset.model.Position;
 import counterset.model.Problem;
 import counterset.model.Region;
 import counterset.model.Target;
@@ -92,11 +93,8 @@ final class WarmUp {
             .filter(muscle -> before.stream().noneMatch(other -> other.primary().contains(muscle)))
             .count();
     boolean newPattern = before.stream().noneMatch(other -> other.pattern().equals(move.pattern()));
-    boolean onTheFloor = move.position().isFloor();
-    return (newRegion ? 100 : 0)
-        + 10 * (int) newMuscles
-        + (newPattern ? 5 : 0)
-        - (onTheFloor ? 15 : 0);
+    boolean down = move.position().isFloor() || move.position() == Position.SEATED;
+    return (newRegion ? 100 : 0) + 10 * (int) newMuscles + (newPattern ? 5 : 0) - (down ? 15 : 0);
   }
 
   private Set<Region> regions(Set<String> muscles) {

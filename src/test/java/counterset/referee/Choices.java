@@ -88,6 +88,16 @@ final class Choices {
     return all;
   }
 
+  /** How many of these items are carried to and fro; what is placed stands ready. */
+  int inHand(long set) {
+    int count = 0;
+    for (int item = 0; item < items.size(); item++) {
+      EquipmentKind kind = catalogue.equipment().get(items.get(item).equipment()).kind();
+      count += (set >> item & 1) != 0 && kind != EquipmentKind.PLACED ? 1 : 0;
+    }
+    return count;
+  }
+
   /** Seconds to take up all these items. */
   int putOnSeconds(long set) {
     return seconds(set, true);

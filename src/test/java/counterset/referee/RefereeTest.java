@@ -38,7 +38,7 @@ class RefereeTest {
     Program program = program(problem);
     int perSuperset = problem.clock().perSuperset();
     for (int superset = 0; superset < supersets && !program.candidates().isEmpty(); superset++) {
-      fill(program, superset * perSuperset, perSuperset, random);
+      fill(program, program.candidates(), superset * perSuperset, perSuperset, random);
     }
     List<List<Exercise>> session = program.session();
     if (seed % 3 == 0 && !session.isEmpty() && session.get(0).get(0) != null) {
@@ -61,8 +61,8 @@ class RefereeTest {
   /**
    * Draws exercises, now and then a hole, until the superset breaks no rule; else leaves it empty.
    */
-  private static void fill(Program program, int start, int perSuperset, Random random) {
-    List<Candidate> candidates = program.candidates();
+  static void fill(
+      Program program, List<Candidate> candidates, int start, int perSuperset, Random random) {
     Candidate[] places = program.places();
     for (int i = 0; i < TRIES; i++) {
       for (int place = start; place < start + perSuperset; place++) {

@@ -3,6 +3,7 @@ package counterset.referee;
 import static counterset.referee.SmallProblems.arms;
 import static counterset.referee.SmallProblems.core;
 import static counterset.referee.SmallProblems.legs;
+import static counterset.referee.SmallProblems.many;
 import static counterset.referee.SmallProblems.whole;
 
 import counterset.model.Pairing;
@@ -41,6 +42,9 @@ final class SmallBodies {
         .add("compound legs", 16, legs(9, "dumbbell").pairing(Pairing.COMPOUND))
         .add("compound arms", 14, arms(9, "long-band").pairing(Pairing.COMPOUND))
         .add("free whole body", 16, whole(9, "dumbbell").pairing(Pairing.FREE))
+        .add("many patterns, dumbbells", 20, many(11, "dumbbell"))
+        .add("many patterns, compound", 20, many(11, "dumbbell").pairing(Pairing.COMPOUND))
+        .add("many patterns, long band and mat", 20, many(11, "long-band", "mat"))
         .add(
             "emphasis on glutes",
             16,

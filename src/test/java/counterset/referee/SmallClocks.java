@@ -4,6 +4,7 @@ import static counterset.referee.SmallProblems.arms;
 import static counterset.referee.SmallProblems.clock;
 import static counterset.referee.SmallProblems.core;
 import static counterset.referee.SmallProblems.legs;
+import static counterset.referee.SmallProblems.many;
 import static counterset.referee.SmallProblems.whole;
 
 import counterset.model.Pairing;
@@ -21,6 +22,7 @@ final class SmallClocks {
         .add("no room for any superset", 12, legs(4))
         .add("straight sets", 16, legs(6, "dumbbell").clock(clock(40, 0, 30, 1, 1)))
         .add("straight sets, two rounds", 16, arms(8, "long-band").clock(clock(40, 0, 40, 1, 2)))
+        .add("straight sets, many patterns", 16, many(10, "dumbbell").clock(clock(40, 0, 30, 1, 1)))
         .add("tri-sets", 12, core(9, "mat").clock(clock(40, 10, 45, 3, 1)))
         .add(
             "tri-sets, compound",

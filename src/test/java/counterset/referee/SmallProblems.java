@@ -7,6 +7,7 @@ import counterset.model.Exercise;
 import counterset.model.Intervals;
 import counterset.model.Owned;
 import counterset.model.Region;
+import counterset.model.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
@@ -69,6 +70,18 @@ final class SmallProblems {
 
   static Problems whole(int minutes, String... equipment) {
     return session(minutes, List.of(Region.values()), equipment);
+  }
+
+  /** Six muscle groups by name, each with a movement pattern of its own. */
+  static Problems many(int minutes, String... equipment) {
+    return session(minutes, List.of(Region.values()), equipment)
+        .targets(
+            new Target("upper-back", 2, 1),
+            new Target("chest", 1, 1),
+            new Target("biceps", 1, 1),
+            new Target("triceps", 1, 1),
+            new Target("calves", 1, 1),
+            new Target("lower-back", 1, 1));
   }
 
   /** Seconds: the express clock with other intervals, positions and rounds. */
