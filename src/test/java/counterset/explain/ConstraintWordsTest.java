@@ -47,7 +47,7 @@ class ConstraintWordsTest {
               Stream.of(tiring()))
           .toList();
 
-  /** A session for the whole body that never lets the grip, the back or the shoulders rest. */
+  /** What chance seldom brings: hands, back and shoulders without rest, and partial ranges. */
   private static Plan tiring() {
     Problem problem =
         Problems.of(CATALOGUE, Region.values()).owning(Problems.two("dumbbell")).problem();
@@ -55,6 +55,7 @@ class ConstraintWordsTest {
     supersets.addAll(pairs(exercise -> exercise.traits().contains("grip-heavy")));
     supersets.addAll(pairs(exercise -> exercise.pattern().equals("hinge")));
     supersets.addAll(pairs(exercise -> exercise.pattern().equals("push")));
+    supersets.addAll(pairs(exercise -> exercise.traits().contains("partial-range")));
     return GivenPlans.of(problem, CATALOGUE, supersets);
   }
 
