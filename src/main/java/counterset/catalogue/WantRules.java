@@ -39,10 +39,7 @@ final class WantRules {
                 .forEach(
                     entry -> {
                       entry.at("id").id("region or muscle", ids);
-                      entry
-                          .at("shares")
-                          .entries()
-                          .forEach((id, value) -> share(id, value, known));
+                      entry.at("shares").entries().forEach((id, value) -> share(id, value, known));
                     }));
   }
 
