@@ -1,6 +1,7 @@
 package counterset.bound;
 
 import counterset.model.Pairing;
+import counterset.model.SupersetKind;
 import counterset.score.Candidate;
 import counterset.score.Constraints;
 import counterset.score.ExerciseRepeated;
@@ -27,9 +28,11 @@ final class Arcs {
   private final int perSuperset;
   private final int rounds;
   private final List<StepConstraint> steps = Constraints.of(StepConstraint.class);
+  private final boolean holes;
   private final Step step;
 
-  Arcs(SessionFacts facts, Nodes.Graph graph, Weights weights) {
+  Arcs(SessionFacts facts, Nodes.Graph graph, Weights weights, boolean holes) {
+    this.holes = holes;
     this.facts = facts;
     this.graph = graph;
     this.weights = weights;
@@ -68,7 +71,17 @@ final class Arcs {
     return perSuperset == 2 ? 2 * rounds - 1 : rounds;
   }
 
+  /** In a longer superset a hole, or a weaker pair beside it, can set a pair free. */
   private int points(Node from, Node to) {
+    boolean alone = perSuperset == 2;
+    if (!alone && (holes || !weights.matters(SidesSplit.class))) {
+      return 0;
+    }
+    boolean compound = facts.problem().pairing() == Pairing.COMPOUND;
+    SupersetKind kind = facts.kind(from.candidate(), to.candidate());
+    if (!alone && compound && kind.compareTo(SupersetKind.COMPOUND) < 0) {
+      return 0;
+    }
     return -weights.of(PairFit.class) * PairFit.between(facts, from.candidate(), to.candidate());
   }
 

@@ -71,7 +71,7 @@ final class Network {
       unilateral[node] = of.unilateral();
       mayBeSecondSide[node] = of.unilateral() && perSuperset > 2 && !sidesMatter;
     }
-    Arcs arcs = new Arcs(facts, graph, weights);
+    Arcs arcs = new Arcs(facts, graph, weights, holes);
     classes = 1;
     rest = arcs.rest(scale);
     stages = arcs.stages(scale);

@@ -26,9 +26,9 @@ final class WantRules {
       Set<String> muscles) {
     patterns.ifPresent(
         sheet ->
-            sheet
-                .entries()
-                .forEach(entry -> Integrity.known(entry, "pairs", "movement pattern", known)));
+            sheet.entries().stream()
+                .flatMap(entry -> entry.at("pairs").elements().stream())
+                .forEach(pair -> pair.id("movement pattern", known)));
     Set<String> ids = new LinkedHashSet<>(muscles);
     Arrays.stream(Region.values()).forEach(region -> ids.add(region.id()));
     ids.add(Wants.WHOLE);
