@@ -35,9 +35,6 @@ abstract class FatigueRun extends SessionConstraint {
 
   @Override
   void measure(SessionFacts facts, Candidate[] places, Matches matches) {
-    if (facts.isNarrow()) {
-      return;
-    }
     int run = 0;
     for (int place = 0; place < places.length; place++) {
       boolean tires =

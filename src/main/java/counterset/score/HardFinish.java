@@ -26,9 +26,6 @@ public final class HardFinish extends SessionConstraint {
 
   @Override
   void measure(SessionFacts facts, Candidate[] places, Matches matches) {
-    if (facts.supersets() < LONG_ENOUGH) {
-      return;
-    }
     for (int place = places.length - facts.perSuperset(); place < places.length; place++) {
       if (places[place] != null && places[place].merit().tier() >= Merit.BIG_LIFT) {
         matches.match(1, place, null);

@@ -11,7 +11,7 @@ public abstract class SessionConstraint extends PlanConstraint {
   abstract boolean matters(SessionFacts facts);
 
   /**
-   * Tells of all its matches.
+   * Tells of all its matches; asked only where it matters.
    *
    * @param places the exercises by place, null where there is none
    */

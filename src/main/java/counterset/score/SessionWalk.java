@@ -224,7 +224,8 @@ final class SessionWalk {
   }
 
   private void whole() {
-    Rules<SessionConstraint> rules = Rules.all(SessionConstraint.class, facts);
+    Rules<SessionConstraint> rules =
+        Rules.all(SessionConstraint.class, facts).where(constraint -> constraint.matters(facts));
     for (int i = 0; i < rules.size(); i++) {
       Rule rule = rules.rule(i);
       rules

@@ -30,7 +30,7 @@ final class LimitationChanges {
   }
 
   private void drop(Limitation limitation, String care) {
-    String name = Names.lower(limitation.name()).replace('-', ' ');
+    String name = plain(limitation);
     String phrase = "drop the limitation " + name;
     if (name.startsWith("no ")) {
       String what = name.substring("no ".length());
@@ -41,6 +41,10 @@ final class LimitationChanges {
             limitation.id(), phrase + care, draft -> draft.limitations.remove(limitation.id())));
   }
 
+  private static String plain(Limitation limitation) {
+    return Names.lower(limitation.name()).replace('-', ' ');
+  }
+
   /** Whether it only rules out how the body is placed. */
   private static boolean isAboutPlaces(Limitation limitation) {
     return limitation.maxDemand().isEmpty()
@@ -48,8 +52,9 @@ final class LimitationChanges {
         && limitation.avoidPositions().stream().anyMatch(Position::isFloor);
   }
 
-  /** Whether it is neither a sore joint nor a preference. */
+  /** Whether it is neither a sore joint nor a preference; a condition may limit joints as well. */
   private static boolean isCondition(Limitation limitation) {
-    return limitation.maxDemand().isEmpty() && !Names.lower(limitation.name()).startsWith("no ");
+    String name = plain(limitation);
+    return !name.startsWith("no ") && !name.startsWith("sore ");
   }
 }

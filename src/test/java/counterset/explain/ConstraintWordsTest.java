@@ -3,11 +3,17 @@ package counterset.explain;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import counterset.catalogue.Catalogues;
+import counterset.fixture.GivenPlans;
+import counterset.fixture.Problems;
 import counterset.fixture.RandomClasses;
+import counterset.model.Catalogue;
+import counterset.model.Exercise;
 import counterset.model.Match;
+import counterset.model.Part;
 import counterset.model.Plan;
-import counterset.report.ClassPlans;
-import counterset.report.Plans;
+import counterset.model.Problem;
+import counterset.model.Region;
 import counterset.score.Constraint;
 import counterset.score.Constraints;
 import counterset.score.DayConstraint;
@@ -16,9 +22,11 @@ import counterset.score.MatchByMatch;
 import counterset.score.PlanConstraint;
 import counterset.score.Told;
 import counterset.score.Total;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -28,14 +36,38 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every constraint has words for whatever may be told of it. */
 class ConstraintWordsTest {
 
-  private static final int SESSIONS = 60;
+  private static final int SESSIONS = 200;
+
+  private static final Catalogue CATALOGUE = Catalogues.embedded();
 
   private static final List<Plan> PLANS =
       Stream.concat(
               LongStream.rangeClosed(1, SESSIONS)
-                  .mapToObj(seed -> RandomClasses.of(Plans.CATALOGUE, seed)),
-              Stream.of(ClassPlans.broken()))
+                  .mapToObj(seed -> RandomClasses.of(CATALOGUE, seed)),
+              Stream.of(tiring()))
           .toList();
+
+  /** What chance seldom brings: hands, back and shoulders without rest, and partial ranges. */
+  private static Plan tiring() {
+    Problem problem =
+        Problems.of(CATALOGUE, Region.values()).owning(Problems.two("dumbbell")).problem();
+    List<List<Exercise>> supersets = new ArrayList<>();
+    supersets.addAll(pairs(exercise -> exercise.traits().contains("grip-heavy")));
+    supersets.addAll(pairs(exercise -> exercise.pattern().equals("hinge")));
+    supersets.addAll(pairs(exercise -> exercise.pattern().equals("push")));
+    supersets.addAll(pairs(exercise -> exercise.traits().contains("partial-range")));
+    return GivenPlans.of(problem, CATALOGUE, supersets);
+  }
+
+  private static List<List<Exercise>> pairs(Predicate<Exercise> which) {
+    List<Exercise> four =
+        CATALOGUE.exercises(Part.MAIN).stream()
+            .filter(exercise -> !exercise.isUnilateral())
+            .filter(which)
+            .limit(4)
+            .toList();
+    return List.of(four.subList(0, 2), four.subList(2, 4));
+  }
 
   static List<PlanConstraint> ofSessions() {
     return Constraints.OF_SESSIONS;
@@ -62,7 +94,7 @@ class ConstraintWordsTest {
     matches(constraint)
         .forEach(
             (match, plan) -> {
-              Told told = Told.of(match, plan, new MatchNames(Plans.CATALOGUE));
+              Told told = Told.of(match, plan, new MatchNames(CATALOGUE));
               isClause(constraint.said(told));
               assertThat(constraint.where(match).isEmpty()).isEqualTo(match.places().isEmpty());
               if (constraint instanceof MatchByMatch apart) {

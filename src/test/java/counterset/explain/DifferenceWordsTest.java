@@ -64,38 +64,32 @@ class DifferenceWordsTest {
   @Test
   void aCoachReadsWhatOneExchangeDoes() {
     assertThat(swapped(Plans.legs(), "1A", "ankle-weight-prone-leg-lift"))
-        .containsExactly(
-            "The changeover is 16 s too long (1A to 1B): breaks a rule, -16",
-            "Light work comes before heavier work more often: -22",
-            "Changing over takes 16 s longer: -16",
-            "Superset 1 is no longer a pair for front and back of the lower body: -12",
-            "One trip to or from the floor more: -8",
-            "Strain on hip twice running (1A to 1B): -6",
-            "The work is lighter on the whole: -6");
+        .containsExactlyInAnyOrder(
+            "The changeover is 16 s too long (1A to 1B): breaks a rule",
+            "Changing over takes longer",
+            "Light work comes before heavier work more often");
     assertThat(swapped(Plans.legs(), "2A", "dumbbell-squat"))
-        .containsExactly(
-            "No more strain on hip and lower back twice running (1B to 2A, 2B to 3A): +24",
-            "No longer gluteus maximus twice running (2B to 3A): +6",
-            "The sets are shared out more evenly (hamstrings, gluteus maximus and calves): +6",
-            "Light work comes before heavier work more often: -4",
-            "The work is lighter on the whole: -3",
-            "Superset 2 is a pair for front and back of the lower body instead of one exercise for"
-                + " both sides: +2");
+        .containsExactlyInAnyOrder(
+            "Light work comes before heavier work more often",
+            "One-sided supersets are further from their share of the session",
+            "The pairs rest each other better",
+            "The sets are shared out more evenly (hamstrings, gluteus maximus and calves)",
+            "No longer gluteus maximus twice running (2B to 3A)");
     assertThat(swapped(ClassPlans.good(), "3A", "hip-hinge"))
-        .containsExactly(
+        .containsExactlyInAnyOrder(
             "For sore knees and for no jumping, the changeover is 1 s too long (3A to 3B): breaks a"
-                + " rule, -2",
-            "The changeover is 1 s too long (3A to 3B): breaks a rule, -1",
-            "For sore knees and for no jumping, abdominals: 1 direct set too few: a wish less, -2",
-            "Abdominals: 1 direct set too few: a wish less, -1",
-            "The sets are shared out less evenly (gluteus maximus, abdominals and hamstrings): -12",
-            "For no floor plus sore knees, the modifications fit the moment less well: -11",
-            "No more strain on hip twice running (2B to 3A): +6",
-            "Hip hinge is below the client's level: -6",
-            "Changing over takes 3 s less: +3",
-            "Light work comes before heavier work less often: +2");
+                + " rule",
+            "The changeover is 1 s too long (3A to 3B): breaks a rule",
+            "For every track, abdominals: 1 set too few: a wish less",
+            "Abdominals: 1 set too few: a wish less",
+            "The sets are shared out less evenly (gluteus maximus, abdominals and hamstrings)",
+            "Changing over takes longer",
+            "For no floor plus sore knees, Standing crunch, which did not quite fit the moment, goes",
+            "Hip hinge could be harder",
+            "Hip hinge is below the client's level");
   }
 
+  /** The sentences without their points, which go by the weights. */
   private static List<String> swapped(Plan plan, String at, String exercise) {
     Replacements replacements = new Replacements(Plans.CATALOGUE, "test");
     Replacement chosen =
@@ -103,7 +97,9 @@ class DifferenceWordsTest {
             .filter(it -> it.exercise().id().equals(exercise))
             .findFirst()
             .orElseThrow();
-    return DifferenceWords.of(plan, replacements.plan(plan, chosen), Plans.CATALOGUE);
+    return DifferenceWords.of(plan, replacements.plan(plan, chosen), Plans.CATALOGUE).stream()
+        .map(sentence -> sentence.replaceFirst("[:,] [+-][0-9]+$", ""))
+        .toList();
   }
 
   private static Map<String, Integer> sums(List<Difference> differences) {

@@ -67,7 +67,7 @@ class ScoreWordsTest {
             "1B: Ankle-weight side-lying leg raise needs ankle weights, not among the equipment. Maybe swap it, or list"
                 + " the equipment.",
             "4A: Rear-foot-raised split squat is level 3, above level 2. Maybe swap it, or raise the level.",
-            "Hamstrings: 0 of 1 direct sets. Maybe more minutes, fewer targets, or more equipment.",
+            "Hamstrings: 1 set too few, with 0 direct and 2 indirect. Maybe more minutes, fewer targets, or more equipment.",
             "Superset 3: not full, although the clock has room for it. Maybe more equipment, fewer limitations, or"
                 + " fewer exclusions.",
             "Loop band: listed, and no exercise uses it. Maybe leave it out, or add a target that it trains.");
