@@ -47,9 +47,6 @@ public final class OpenSmall extends SessionConstraint {
 
   @Override
   void measure(SessionFacts facts, Candidate[] places, Matches matches) {
-    if (!matters(facts)) {
-      return;
-    }
     for (int place = 0; place < facts.perSuperset(); place++) {
       if (places[place] == null || opens(facts, places[place])) {
         return;

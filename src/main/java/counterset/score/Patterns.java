@@ -5,6 +5,7 @@ import counterset.model.Exercise;
 import counterset.model.MovementPattern;
 import counterset.model.Problem;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Optional;
  */
 public final class Patterns {
 
+  private final int[] ranks;
   private final Map<String, Integer> ofExercise = new HashMap<>();
   private final Wanted wanted;
   private final Map<String, Integer> numbers = new HashMap<>();
@@ -33,6 +35,7 @@ public final class Patterns {
       String id = kind.map(MovementPattern::id).orElse(exercise.pattern());
       ofExercise.put(exercise.id(), numbers.get(id));
     }
+    ranks = ranks();
   }
 
   private void add(String id, Optional<MovementPattern> kind) {
@@ -73,8 +76,14 @@ public final class Patterns {
 
   /** How many patterns are to get a larger share. */
   int rank(int pattern) {
-    double own = share(pattern);
-    return (int) ids.stream().mapToDouble(wanted::share).filter(share -> share > own).count();
+    return ranks[pattern];
+  }
+
+  private int[] ranks() {
+    double[] shares = ids.stream().mapToDouble(wanted::share).toArray();
+    return Arrays.stream(shares)
+        .mapToInt(own -> (int) Arrays.stream(shares).filter(share -> share > own).count())
+        .toArray();
   }
 
   /** Whether the catalogue says nothing of patterns. */

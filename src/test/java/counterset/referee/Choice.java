@@ -36,7 +36,8 @@ record Choice(
   }
 
   boolean onFloor() {
-    return exercise.position().isFloor();
+    return exercise.position().isFloor()
+        && exercise.needs().stream().noneMatch(need -> need.equipment().equals("bench"));
   }
 
   @Override
