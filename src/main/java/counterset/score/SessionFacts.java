@@ -39,6 +39,7 @@ public final class SessionFacts {
   // value.
   private final byte[] kinds;
   private final boolean[][] canTrain;
+  private final boolean[][] canFill;
   private final Map<Class<?>, Object> workedOut = new ConcurrentHashMap<>();
   private final Patterns patterns;
   private final TargetNeeds needs;
@@ -79,6 +80,13 @@ public final class SessionFacts {
       wide += wanted[pattern] ? 1 : 0;
     }
     this.breadth = wide;
+    this.canFill = new boolean[problem.tracks().size()][wanted.length];
+    for (int track = 0; track < canFill.length; track++) {
+      for (int pattern = 0; pattern < wanted.length; pattern++) {
+        int group = track;
+        canFill[track][pattern] = canFill(pattern, candidate -> !candidate.isUnsuited(group));
+      }
+    }
     this.canTrain = new boolean[problem.tracks().size()][problem.targets().size()];
     for (int track = 0; track < canTrain.length; track++) {
       for (int target = 0; target < canTrain[track].length; target++) {
@@ -160,7 +168,7 @@ public final class SessionFacts {
 
   /** Whether the followers of a track can do a movement pattern. */
   public boolean canFill(int track, int pattern) {
-    return canFill(pattern, candidate -> !candidate.isUnsuited(track));
+    return canFill[track][pattern];
   }
 
   private boolean canFill(int pattern, Predicate<Candidate> which) {
