@@ -10,7 +10,7 @@ import counterset.model.English;
 public final class WeekRepeated extends DayConstraint {
 
   private static final int FRESH_AFTER_DAYS = 14;
-  private static final int EXERCISE_POINTS = 24;
+  private static final int EXERCISE_POINTS = 12;
   private static final int FAMILY_POINTS = 4;
 
   WeekRepeated() {
@@ -19,7 +19,7 @@ public final class WeekRepeated extends DayConstraint {
         Level.SOFT,
         1,
         "Exercises do not come again too soon, nor families on neighbouring days.",
-        "24 per exercise and pair of sessions within two weeks, 4 per family on neighbouring days",
+        "12 per exercise and pair of sessions within two weeks, 4 per family on neighbouring days",
         "Again too soon");
   }
 

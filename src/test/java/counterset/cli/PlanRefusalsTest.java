@@ -56,17 +56,18 @@ class PlanRefusalsTest {
       quoteCharacter = '`',
       value = {
         "\"limitations\": [\"sore-knees\"], \"equipment\": [{\"id\": \"dumbbell\"}]"
-            + "| 3A: Goblet squat goes against sore knees | Swap it.",
-        "\"equipment\": []" + "| 3A: Goblet squat needs | not among the equipment. Maybe swap it",
+            + "| 3A: Dumbbell lateral lunge goes against sore knees | Swap it.",
+        "\"equipment\": []"
+            + "| 3A: Dumbbell lateral lunge needs | not among the equipment. Maybe swap it",
         "\"level\": 1, \"equipment\": [{\"id\": \"dumbbell\"}]"
-            + "| 3A: Goblet squat is level 2, above level 1. | Maybe swap it, or raise the level.",
+            + "| 3A: Dumbbell lateral lunge is level 2, above level 1. | Maybe swap it, or raise the level.",
       })
   void aKeptExerciseAgainstAnotherWish(String wishes, String place, String remedy) {
     Cli.write(
         folder,
         "p.json",
         "{\"problem\": 1, \"minutes\": 20, \"targets\": [\"lower\"], %s, \"keep\": %s}"
-            .formatted(wishes, "[{\"at\": \"3A\", \"exercise\": \"goblet-squat\"}]"));
+            .formatted(wishes, "[{\"at\": \"3A\", \"exercise\": \"dumbbell-lateral-lunge\"}]"));
     Cli plan = infeasible("plan", "p.json", "--effort", "quick");
     assertThat(plan.out()).isEmpty();
     assertThat(plan.err())

@@ -47,8 +47,7 @@ class AnnouncementsTest {
     assertThat(rests.get(3).text())
         .contains("Put down the heavy dumbbell and strap on ankle weights.");
     assertThat(rests.get(5).text())
-        .contains(
-            "Down on the mat, on your side. Next: Ankle-weight side-lying leg raise with ankle weights,")
+        .contains("Down on the mat, on your side. Next: Ankle-weight side-lying leg raise,")
         .contains("left side, then right side.");
     assertThat(rests.get(6).text()).contains("Last superset: ");
   }

@@ -154,6 +154,8 @@ class SchemasTest {
             "equipment",
             "limitations",
             "traits",
+            "patterns",
+            "regions",
             "exercises",
             "figures",
             "problem",

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What tires for many intervals running, seldom drawn at random, costs the same on both sides. */
 class RunsTest {
 
-  private static final int SESSIONS = 8;
+  private static final int SESSIONS = 24;
   private static final int SUPERSETS = 8;
 
   @ParameterizedTest
