@@ -1,10 +1,12 @@
 package counterset.cli;
 
+import counterset.ask.AskTopic;
 import counterset.ask.Axis;
 import counterset.ask.AxisReader;
 import counterset.ask.AxisReading;
 import counterset.ask.AxisValue;
 import counterset.compare.CompareEntry;
+import counterset.intake.Assumptions;
 import counterset.model.Catalogue;
 import counterset.model.Keep;
 import counterset.model.Problem;
@@ -21,11 +23,13 @@ final class Variations {
   private static final int MOST_AXES = 2;
 
   private final AxisReader reader;
+  private final Catalogue catalogue;
   private final List<String> faults = new ArrayList<>();
   private final List<List<AxisValue>> axes = new ArrayList<>();
 
   private Variations(Catalogue catalogue) {
     this.reader = new AxisReader(catalogue);
+    this.catalogue = catalogue;
   }
 
   /** Reads all axes; their faults are found in {@link #faults()}. */
@@ -103,10 +107,19 @@ final class Variations {
     for (List<AxisValue> values : grid()) {
       String label = values.stream().map(AxisValue::phrase).collect(Collectors.joining(", "));
       String title = base.problem().title() + " (" + label + ")";
+      Problem varied = AxisValue.varied(base.problem(), values, title, warmUpOpen);
       entries.add(
-          CompareEntry.planned(label, AxisValue.varied(base.problem(), values, title, warmUpOpen)));
+          CompareEntry.planned(
+              label,
+              ask ? Assumptions.again(base.label(), varied, changed(values), catalogue) : varied));
     }
     return entries;
+  }
+
+  private static Set<AskTopic> changed(List<AxisValue> values) {
+    return values.stream().anyMatch(value -> value.axis() == Axis.ROUNDS)
+        ? EnumSet.of(AskTopic.ROUNDS)
+        : EnumSet.noneOf(AskTopic.class);
   }
 
   /** What is wrong with the problems that were made, where values contradict what else is asked. */

@@ -124,11 +124,14 @@ public final class CompareSources {
         .faults()
         .forEach(
             it -> faults.add(which + ", column " + it.column() + quoted(it) + ": " + it.message()));
+    Optional<Assumptions> all =
+        reading.problem().map(problem -> Assumptions.of(reading, problem, catalogue));
+    List<String> echo = all.map(Assumptions::echo).orElse(reading.echo());
     if (only) {
-      reading.echo().forEach(line -> notes.add("Read as: " + line));
-    } else if (reading.problem().isPresent()) {
-      notes.add("Option " + number + " read as: " + String.join("; ", reading.echo()));
+      echo.forEach(line -> notes.add("Read as: " + line));
+    } else if (all.isPresent()) {
+      notes.add("Option " + number + " read as: " + String.join("; ", echo));
     }
-    return reading.problem().map(problem -> CompareEntry.planned(words, problem));
+    return all.map(it -> CompareEntry.planned(words, it.problem()));
   }
 }

@@ -2,6 +2,7 @@ package counterset.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import counterset.catalogue.Catalogues;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -83,7 +84,7 @@ class CatalogueFoldersTest {
 
   @Test
   void additionsExtendEitherCatalogue() {
-    int builtIn = GoodPlan.CATALOGUE.exercises().size();
+    int builtIn = Catalogues.embedded().exercises().size();
     assertThat(Cli.run(folder, "catalogue", "list", "--add-catalogue", "more").succeeds().err())
         .isEqualTo(builtIn + 1 + " exercises\n");
     assertThat(

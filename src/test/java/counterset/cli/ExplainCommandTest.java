@@ -41,7 +41,8 @@ class ExplainCommandTest {
     Cli explained = explain(Plans.legs()).succeeds();
 
     assertThat(explained.out())
-        .contains("ALTOGETHER  hard 0, medium 0, soft ", "Instead of Goblet squat:", "possible");
+        .contains(
+            "ALTOGETHER  all rules kept, all wishes met, ", "Instead of Goblet squat:", "possible");
   }
 
   @Test
@@ -94,7 +95,7 @@ class ExplainCommandTest {
   void constraintsNeedNoPlan() {
     Cli list = Cli.fixed(folder, "explain", "--constraints").succeeds();
 
-    assertThat(list.out()).contains("SESSION, HARD", "opposingPair", "+1 20 for antagonists");
+    assertThat(list.out()).contains("SESSION, HARD", "pairWorth", "-1 0 for the best pairs");
     assertThat(
             Cli.fixed(folder, "explain", "--constraints", "--format=json").succeeds().json().tree())
         .isNotEmpty();

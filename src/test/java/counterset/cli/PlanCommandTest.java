@@ -31,7 +31,7 @@ class PlanCommandTest {
         .startsWith("Read as: 6 minutes\n")
         .contains("Read as: targets: quadriceps, hamstrings, calves\n")
         .contains("Read as: equipment: 2 dumbbells")
-        .contains("\nORDER\n", "\nSCORE  hard 0, medium 0, ", "\nCAUTIONS\n")
+        .contains("\nORDER\n", "\nSCORE  all rules kept, all wishes met, ", "\nCAUTIONS\n")
         .endsWith("\n");
     assertThat(plan.err()).isEmpty();
   }

@@ -109,7 +109,7 @@ final class SessionEdits {
             "a target without sets",
             Exit.DONE,
             plan -> list(plan, "/problem/targets").addObject().put("muscle", "biceps"),
-            "Biceps: 0 of 1 direct sets",
+            "Biceps: 1 set too few",
             "Maybe more minutes"),
         PlanEdit.of(
             "an empty superset",

@@ -79,7 +79,7 @@ class BlockPlannerTest {
               used(block.get(week), Exercise::family), used(block.get(week - 1), Exercise::family));
       assertThat(exercises)
           .as("of week %d again in the next: there are few for the adductors", week)
-          .hasSizeLessThanOrEqualTo(used(block.get(week), Exercise::root).size() / 3);
+          .hasSizeLessThanOrEqualTo(used(block.get(week), Exercise::root).size() / 2);
       assertThat(families)
           .as("families of week %d again in the next", week)
           .hasSizeGreaterThan(exercises.size());
