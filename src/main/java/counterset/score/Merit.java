@@ -32,7 +32,7 @@ public record Merit(
 
   /** Whether it makes a working set that counts towards a pattern. */
   public boolean fillsPattern() {
-    return isWorking() && standing > 1;
+    return isWorking() && standing > 1 && !offTarget;
   }
 
   /** Whether it is at least working effort. */

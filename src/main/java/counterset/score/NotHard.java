@@ -10,7 +10,7 @@ public final class NotHard extends PlaceConstraint {
   NotHard() {
     super(
         "notHard",
-        points(3),
+        points(6),
         "For a client of level 3 the work is hard.",
         "per position that is not",
         "Work that could be harder");
