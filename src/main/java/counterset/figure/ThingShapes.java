@@ -51,6 +51,7 @@ final class ThingShapes {
     switch (prop.thing()) {
       case CHAIR -> chair(prop, floor);
       case STEP -> box(floor, Things.STEP_LENGTH, Things.height(prop));
+      case BENCH -> box(floor, Things.BENCH_LENGTH, Things.height(prop));
       case BALL -> line(Things.BALL * 100 - 2, ball(prop, at));
       case SLIDER -> all.forEach(one -> slider(new Vec(one.x(), 0, one.z())));
       case DUMBBELL -> all.forEach(one -> dumbbell(new Vec(one.x(), 0, one.z())));

@@ -12,6 +12,8 @@ final class Things {
   static final double CHAIR_DEPTH = 0.42;
   static final double STEP_HEIGHT = 0.15;
   static final double STEP_LENGTH = 0.4;
+  static final double BENCH_HEIGHT = 0.42;
+  static final double BENCH_LENGTH = 1.2;
   static final double BALL = 0.55;
   static final double SLIDER = 0.015;
   static final double DUMBBELL = 0.09;
@@ -26,6 +28,7 @@ final class Things {
     return switch (prop.thing()) {
       case CHAIR -> CHAIR_SEAT;
       case STEP -> STEP_HEIGHT;
+      case BENCH -> BENCH_HEIGHT;
       case BALL -> BALL;
       case SLIDER -> SLIDER;
       case DUMBBELL -> DUMBBELL;

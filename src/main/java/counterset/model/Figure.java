@@ -61,6 +61,7 @@ public record Figure(
   public enum Thing implements Identified {
     CHAIR("chair"),
     STEP("step"),
+    BENCH("bench"),
     BALL("ball"),
     WALL("wall"),
     BAR("bar"),
