@@ -48,7 +48,7 @@ record Coverage(CpModel model, Request request, Objective objective, Work work) 
   }
 
   private static boolean isSolid(Merit merit) {
-    return isWorking(merit) && merit.standing() >= 2;
+    return isWorking(merit) && merit.standing() >= 2 && !merit.offTarget();
   }
 
   /**
