@@ -22,7 +22,7 @@ class ReadmeTest {
               "^[A-Z0-9 ,]{20,}$",
               "^(Length|Clock|Level|Targets|Limitations) .*",
               "^(FETCH|ORDER|CAUTIONS)$",
-              "^(COVERAGE .*|SCORE  hard 0, medium 0, soft )",
+              "^(COVERAGE .*|SCORE  all rules kept, all wishes met, )",
               "^ +\\d+ +\\d+:\\d\\d ",
               "^\\d+:\\d\\d - \\d+:\\d\\d  SUPERSET \\d of \\d: ",
               "^ +\\d+:\\d\\d +([AB] |REST \\d+ s|END.*)",
