@@ -20,10 +20,6 @@ final class ItemShapes {
   private static final double HALF_PLATE = 4;
   private static final double BELL = 15;
   private static final double BELL_DROP = 12;
-  private static final double HALF_BAR = 0.55;
-  private static final double BAR_PLATE = 16;
-  private static final double MEDICINE_BALL = 22;
-  private static final double BACKPACK = 28;
   private static final double CUFF = 6.5;
   private static final double HALF_CUFF = 5.5;
   private static final double LOOP = 3.5;
@@ -64,46 +60,19 @@ final class ItemShapes {
       case "loop-band" -> figure.loop().ifPresent(this::loop);
       case "long-band", "assist-band", "suspension-straps", "skipping-rope" ->
           figure.bands().forEach(this::band);
-      case "barbell" -> barbell();
-      case "medicine-ball" -> lump(MEDICINE_BALL);
-      case "backpack" -> lump(BACKPACK);
-      default -> {
-        // What stands around is drawn as a thing of the figure.
-      }
+      // What stands around is drawn as a thing of the figure.
+      default -> shapes.addAll(LargeItemShapes.of(need.equipment(), figure, body, camera));
     }
-  }
-
-  /** Across the body, in both hands or where the figure says. */
-  private void barbell() {
-    Vec at = middle();
-    Vec across = body.at(Spot.RIGHT_SHOULDER).minus(body.at(Spot.LEFT_SHOULDER));
-    Vec half = across.times(HALF_BAR / across.length());
-    double nearness = camera.nearness(at) + NEARER;
-    Dot one = camera.dot(at.plus(half));
-    Dot other = camera.dot(at.minus(half));
-    shapes.add(new Shape(Look.ITEM, HANDLE, false, List.of(one, other), nearness));
-    for (Dot end : List.of(one, other)) {
-      shapes.add(new Shape(Look.ITEM, BAR_PLATE, false, List.of(end, end), nearness + 0.001));
-    }
-  }
-
-  private void lump(double width) {
-    Dot at = camera.dot(middle());
-    shapes.add(
-        new Shape(
-            Look.ITEM, width, false, List.of(at, at), camera.nearness(middle()) + BEFORE_ALL));
-  }
-
-  /** Where the figure says that the load is; else between the hands. */
-  private Vec middle() {
-    return middle(Spot.named(figure.load().orElse("hands")).orElseThrow());
   }
 
   private void weights(Need need) {
     boolean bell = need.equipment().equals("kettlebell");
     if (figure.load().isPresent()) {
       List<Spot> spots = Spot.named(figure.load().get()).orElseThrow();
-      Vec middle = middle();
+      Vec middle = Vec.ZERO;
+      for (Spot spot : spots) {
+        middle = middle.plus(body.at(spot).times(1.0 / spots.size()));
+      }
       if (spots.get(0) == Spot.SEAT || spots.get(0).name().endsWith("HIP")) {
         onHips(middle, bell);
         return;
