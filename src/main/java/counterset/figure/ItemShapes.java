@@ -58,10 +58,10 @@ final class ItemShapes {
         ring(Spot.LEFT_ANKLE, Spot.LEFT_KNEE, HALF_CUFF, CUFF, Look.ITEM);
       }
       case "loop-band" -> figure.loop().ifPresent(this::loop);
-      case "long-band", "assist-band" -> figure.bands().forEach(this::band);
-      default -> {
-        // What stands around is drawn as a thing of the figure.
-      }
+      case "long-band", "assist-band", "suspension-straps", "skipping-rope" ->
+          figure.bands().forEach(this::band);
+      // What stands around is drawn as a thing of the figure.
+      default -> shapes.addAll(LargeItemShapes.of(need.equipment(), figure, body, camera));
     }
   }
 
