@@ -15,7 +15,15 @@ final class OwnWords {
   private OwnWords() {}
 
   static void addTo(Vocabulary vocabulary) {
-    add(vocabulary, Kind.REGION, Region.LOWER.id(), "lower body", "lower", "legs", "leg");
+    add(
+        vocabulary,
+        Kind.REGION,
+        Region.LOWER.id(),
+        "lower body",
+        "lower",
+        "legs",
+        "leg",
+        "leg day");
     add(vocabulary, Kind.REGION, Region.UPPER.id(), "upper body", "upper");
     add(vocabulary, Kind.REGION, Region.CORE.id(), "core", "trunk");
     add(vocabulary, Kind.REGION, WHOLE, "whole body", "full body", "total body");

@@ -20,6 +20,7 @@ final class WantElements {
         Elements.text(at, "name"),
         Elements.constant(at, "group", MovementPattern.Group.class),
         at.field("big").bool().orElse(false),
+        at.field("opens").bool().orElse(false),
         Elements.set(at, "patterns"),
         Elements.set(at, "families"),
         Elements.set(at, "pairs"));

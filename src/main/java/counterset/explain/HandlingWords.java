@@ -127,6 +127,7 @@ public final class HandlingWords {
     String change =
         switch (to) {
           case STANDING -> "Stand up.";
+          case BENCH -> from.isFloor() ? "Get up and onto the bench." : "Onto the bench.";
           case SEATED -> from.isFloor() ? "Get up and take your seat." : "Take your seat.";
           case WALL -> from.isFloor() ? "Get up and go to the wall." : "Go to the wall.";
           case KNEELING -> floor(from, to, ", kneeling");

@@ -7,6 +7,7 @@ import java.util.Set;
  *
  * @param name as a coach would say it
  * @param big whether its loaded forms are the big lifts of a session
+ * @param opens whether its lifts open a session
  * @param patterns exercises whose catalogue pattern is one of these belong to it
  * @param families exercises of these families belong to it, whatever their pattern
  * @param pairs the patterns that rest best what it tires, by id
@@ -16,6 +17,7 @@ public record MovementPattern(
     String name,
     Group group,
     boolean big,
+    boolean opens,
     Set<String> patterns,
     Set<String> families,
     Set<String> pairs)

@@ -2,11 +2,12 @@ package counterset.model;
 
 /**
  * How the body is placed during an exercise. A seat is a chair or a ball; whoever sits on the floor
- * or on a low step is floor-seated.
+ * or on a low step is floor-seated, and whoever lies on a bench is on the bench, not on the floor.
  */
 public enum Position implements Identified {
   STANDING("standing", false),
   SEATED("seated", false),
+  BENCH("bench", false),
   KNEELING("kneeling", true),
   QUADRUPED("quadruped", true),
   FLOOR_SEATED("floor-seated", true),

@@ -59,7 +59,7 @@ final class Candidates {
         exercise,
         kit.of(exercise),
         exercise.isUnilateral(),
-        exercise.position().isFloor() && !Merits.isOnBench(exercise),
+        exercise.position().isFloor(),
         exercise.intensity(),
         exercise.primary().stream()
             .mapToLong(muscle -> 1L << muscles.get(muscle))
@@ -72,7 +72,7 @@ final class Candidates {
         missing(exercise),
         exercise.level() > problem.level(),
         Problem.names(problem.exclude(), exercise),
-        Math.max(0, problem.level() - exercise.level()),
+        merits.isLoaded(exercise) ? 0 : Math.max(0, problem.level() - exercise.level()),
         loads.areUsedIn(exercise),
         uses(exercise),
         wish < 0 ? 0 : 1L << wish,

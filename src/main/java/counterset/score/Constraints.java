@@ -57,6 +57,7 @@ public final class Constraints {
           new GripRun(),
           new BackRun(),
           new ShoulderRun(),
+          new SameRoot(),
           new OpenSmall(),
           new HardFinish(),
           new OneSidedShare(),

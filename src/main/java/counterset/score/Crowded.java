@@ -8,7 +8,8 @@ import java.util.List;
 
 /**
  * No movement pattern has many more places than its share, nor a wanted one many fewer; a unit is
- * half a place squared. A one-sided exercise, which takes two places, counts as one and a half.
+ * half a place squared. What a pattern inherits it may have, but need not. A one-sided exercise,
+ * which takes two places, counts as one and a half.
  */
 public final class Crowded extends CountConstraint {
 
@@ -41,8 +42,9 @@ public final class Crowded extends CountConstraint {
     if (facts.breadth() == 0) {
       return 0;
     }
+    double most = facts.share(pattern) * facts.places() * HALVES;
     double due = facts.patterns().share(pattern) * facts.places() * HALVES;
-    double tooMany = Math.max(0, halves - due - (due > 0 ? FREE_ABOVE : 0));
+    double tooMany = Math.max(0, halves - most - (most > 0 ? FREE_ABOVE : 0));
     double tooFew = facts.isWanted(pattern) ? Math.max(0, due - halves - FREE_BELOW) : 0;
     return (int) Math.round(tooMany * tooMany + tooFew * tooFew);
   }

@@ -6,7 +6,7 @@ import counterset.model.English;
 import counterset.model.Match;
 import java.util.List;
 
-/** Little is taken up or put away; a unit is an item. */
+/** Little is taken up or put away; a unit is a thing, or one exchanged for another. */
 public final class EquipmentChange extends StepConstraint {
 
   EquipmentChange() {
@@ -14,7 +14,7 @@ public final class EquipmentChange extends StepConstraint {
         "equipmentChange",
         points(3),
         "Little is taken up or put away between exercises.",
-        "per item; what stands ready, such as a chair, is free",
+        "per thing, or one exchanged for another; another weight of the same and what stands ready are free",
         "Equipment changes");
   }
 

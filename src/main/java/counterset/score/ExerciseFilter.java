@@ -6,7 +6,6 @@ import counterset.model.Keep;
 import counterset.model.Need;
 import counterset.model.Part;
 import counterset.model.Problem;
-import counterset.model.Target;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -32,10 +31,11 @@ public final class ExerciseFilter {
 
   /** The main exercises that may be used, in the order of the catalogue. */
   public List<Exercise> main() {
+    Wanted asked = Wanted.of(problem, catalogue);
     return catalogue.exercises(Part.MAIN).stream()
         .filter(
             exercise ->
-                wanted.contains(exercise.id()) || isUsable(exercise) && trainsATarget(exercise))
+                wanted.contains(exercise.id()) || isUsable(exercise) && asked.isTrainedBy(exercise))
         .toList();
   }
 
@@ -61,9 +61,5 @@ public final class ExerciseFilter {
   static boolean isServed(Need need, Problem problem, Catalogue catalogue) {
     return catalogue.equipment().get(need.equipment()).alwaysThere()
         || problem.equipment().stream().anyMatch(owned -> owned.serves(need));
-  }
-
-  private boolean trainsATarget(Exercise exercise) {
-    return problem.targets().stream().map(Target::muscle).anyMatch(exercise.primary()::contains);
   }
 }

@@ -15,7 +15,7 @@ public final class IsoSide extends CountConstraint {
   IsoSide() {
     super(
         "isoSide",
-        points(5),
+        points(8),
         "Small one-sided work does not take whole supersets, outside sessions for the legs.",
         "per superset",
         "Whole supersets for small one-sided work");

@@ -11,6 +11,7 @@ package counterset.score;
  * @param couldBeLoaded whether it leaves equipment lying that another exercise of its pattern lifts
  * @param softer whether a harder version of the same movement suits as well
  * @param partial whether it shortens its range and nothing asks for that
+ * @param notHard whether the client is skilled and it is not hard
  * @param fatigue what it tires besides its muscles, as bits of {@link Fatigue}
  */
 public record Merit(
@@ -22,10 +23,14 @@ public record Merit(
     boolean couldBeLoaded,
     boolean softer,
     boolean partial,
+    boolean notHard,
     int fatigue) {
 
   /** The tier of a big lift done hard. */
   static final int BIG_LIFT = 3;
+
+  /** The tier of work for one joint. */
+  static final int SMALL = 1;
 
   /** The tiers of the order of work. */
   static final int TIERS = 5;

@@ -9,7 +9,6 @@ import counterset.model.MovementPattern.Group;
 import counterset.model.Need;
 import counterset.model.Position;
 import counterset.model.Problem;
-import counterset.model.Target;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -53,6 +52,7 @@ final class Merits {
   private final Patterns patterns;
   private final Map<String, Integer> effort = new HashMap<>();
   private final Set<Integer> loadedPatterns = new HashSet<>();
+  private final Set<String> loadedFamilies = new HashSet<>();
   private final Map<String, List<Exercise>> suitableByFamily;
 
   /**
@@ -76,7 +76,11 @@ final class Merits {
     suitable.stream()
         .filter(exercise -> loads.areUsedIn(exercise) && exercise.standing() > 1)
         .filter(exercise -> effort.get(exercise.id()) >= WORKING)
-        .forEach(exercise -> loadedPatterns.add(patterns.of(exercise)));
+        .forEach(
+            exercise -> {
+              loadedPatterns.add(patterns.of(exercise));
+              loadedFamilies.add(exercise.family());
+            });
     suitableByFamily = suitable.stream().collect(Collectors.groupingBy(Exercise::family));
   }
 
@@ -92,12 +96,13 @@ final class Merits {
         own,
         tier(exercise, own),
         isOffTarget(exercise),
-        !loads.areUsedIn(exercise) && loadedPatterns.contains(patterns.of(exercise)),
+        couldBeLoaded(exercise, own),
         suitableByFamily.getOrDefault(exercise.family(), List.of()).stream()
             .anyMatch(it -> isHarder(it, exercise)),
         exercise.traits().contains(PARTIAL)
             && problem.limitations().isEmpty()
             && problem.level() > 1,
+        problem.level() == SKILLED && own != EffortClass.HARD,
         fatigue(exercise));
   }
 
@@ -125,7 +130,8 @@ final class Merits {
   }
 
   private boolean isWorkingStaple(Exercise exercise) {
-    return exercise.standing() == STAPLE
+    int least = loads.isEmpty() ? STAPLE - 1 : STAPLE;
+    return exercise.standing() >= least
         && (group(exercise) == Group.TRUNK || WORKING_STAPLES.contains(patternId(exercise)));
   }
 
@@ -142,7 +148,7 @@ final class Merits {
   }
 
   /** Whether it is made heavier by what is held or worn; a dumbbell to lean on is none. */
-  private boolean isLoaded(Exercise exercise) {
+  boolean isLoaded(Exercise exercise) {
     return exercise.needs().stream().anyMatch(this::isLoad);
   }
 
@@ -164,12 +170,19 @@ final class Merits {
     return own == EffortClass.EASY ? 0 : exercise.multiJoint() ? 2 : 1;
   }
 
+  /** What is hard without a load is left alone unless its own movement can be loaded. */
+  private boolean couldBeLoaded(Exercise exercise, EffortClass own) {
+    return !loads.areUsedIn(exercise)
+        && (own == EffortClass.HARD
+            ? loadedFamilies.contains(exercise.family())
+            : loadedPatterns.contains(patterns.of(exercise)));
+  }
+
   private boolean isOffTarget(Exercise exercise) {
     boolean aside =
         problem.include().contains(exercise.id())
             || problem.keep().stream().anyMatch(keep -> keep.exercise().equals(exercise.id()));
-    boolean trains =
-        problem.targets().stream().map(Target::muscle).anyMatch(exercise.primary()::contains);
+    boolean trains = patterns.wanted().isTrainedBy(exercise);
     return !aside && (!trains || isPlainConditioning(exercise) || isUnaskedPower(exercise));
   }
 

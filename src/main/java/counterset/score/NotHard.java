@@ -5,8 +5,6 @@ import static counterset.score.Weight.points;
 /** For the skilled the work is hard; a unit is a position that is not. */
 public final class NotHard extends PlaceConstraint {
 
-  private static final int SKILLED = 3;
-
   NotHard() {
     super(
         "notHard",
@@ -18,9 +16,7 @@ public final class NotHard extends PlaceConstraint {
 
   @Override
   public int measure(Candidate exercise) {
-    int level = exercise.exercise().level() + exercise.stepsBelow();
-    boolean skilled = level == SKILLED && !exercise.aboveLevel();
-    return skilled && exercise.merit().effort() != EffortClass.HARD ? 1 : 0;
+    return exercise.merit().notHard() ? 1 : 0;
   }
 
   @Override

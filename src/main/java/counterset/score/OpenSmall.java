@@ -3,56 +3,108 @@ package counterset.score;
 import static counterset.score.Weight.points;
 
 import counterset.model.Match;
+import counterset.model.MovementPattern;
+import java.util.BitSet;
 import java.util.List;
 
 /**
- * The first superset is a pair with a big lift among the most wanted movement patterns; a unit is a
- * session that opens otherwise although such a lift can be done.
+ * The first superset is a pair of big lifts of two wanted movement patterns that open a session, as
+ * hard as there are; a unit is one of the two that is missing although it can be done. Common
+ * practice, no source.
  */
 public final class OpenSmall extends SessionConstraint {
 
-  /** How many patterns count as the most wanted. */
-  private static final int FIRST = 4;
+  private static final int PAIR = 2;
 
   OpenSmall() {
     super(
         "openSmall",
-        points(16),
-        "The first superset is a pair with a big lift.",
-        "per session that opens otherwise although such a lift can be done",
-        "No big lift in the first pair");
+        points(10),
+        "The first superset is a pair of big lifts.",
+        "per big lift of another pattern that it lacks although it can be done",
+        "No pair of big lifts first");
   }
 
   @Override
   boolean matters(SessionFacts facts) {
-    return facts.workedOut(Possible.class, Possible::of).isPossible();
+    return openings(facts).patterns().cardinality() > 0;
   }
 
-  /** Whether a session can open with a big lift in a pair. */
-  private record Possible(boolean isPossible) {
+  private static Openings openings(SessionFacts facts) {
+    return facts.workedOut(Openings.class, Openings::of);
+  }
 
-    static Possible of(SessionFacts facts) {
-      return new Possible(
-          facts.perSuperset() > 1
-              && facts.supersets() > 1
-              && facts.candidates().stream().anyMatch(it -> it.usable() && opens(facts, it)));
+  /**
+   * What opens a session.
+   *
+   * @param patterns those of which something can open it
+   * @param tier the least tier of what opens it: that of the big lifts, or the best there is; any
+   *     work where no pattern that is wanted opens sessions, as for the arms
+   */
+  private record Openings(BitSet patterns, int tier) {
+
+    static Openings of(SessionFacts facts) {
+      boolean pairs = facts.perSuperset() > 1 && facts.supersets() > 1;
+      List<Candidate> fair =
+          facts.candidates().stream()
+              .filter(it -> pairs && it.usable() && it.merit().fillsPattern() && fits(facts, it))
+              .toList();
+      List<Candidate> first = fair.stream().filter(it -> isOpener(facts, it)).toList();
+      List<Candidate> able =
+          first.isEmpty() ? fair.stream().filter(it -> !isTrunk(facts, it)).toList() : first;
+      int best = able.stream().mapToInt(it -> it.merit().tier()).max().orElse(0);
+      int tier = Math.min(best, first.isEmpty() ? Merit.SMALL : Merit.BIG_LIFT);
+      BitSet patterns = new BitSet();
+      able.stream()
+          .filter(it -> it.merit().tier() >= tier)
+          .forEach(it -> patterns.set(it.merit().pattern()));
+      return new Openings(patterns, tier);
     }
-  }
 
-  private static boolean opens(SessionFacts facts, Candidate exercise) {
-    return exercise.merit().tier() >= Merit.BIG_LIFT
-        && !exercise.unilateral()
-        && facts.patterns().rank(exercise.merit().pattern()) < FIRST;
+    /** The trunk is not worked hardest first. */
+    private static boolean isTrunk(SessionFacts facts, Candidate exercise) {
+      return facts
+          .patterns()
+          .kind(exercise.merit().pattern())
+          .filter(it -> it.group() == MovementPattern.Group.TRUNK)
+          .isPresent();
+    }
+
+    private static boolean isOpener(SessionFacts facts, Candidate exercise) {
+      return facts
+          .patterns()
+          .kind(exercise.merit().pattern())
+          .filter(MovementPattern::opens)
+          .isPresent();
+    }
+
+    private static boolean fits(SessionFacts facts, Candidate exercise) {
+      return !exercise.unilateral() && facts.share(exercise.merit().pattern()) > 0;
+    }
+
+    boolean has(SessionFacts facts, Candidate exercise) {
+      return exercise.merit().tier() >= tier
+          && fits(facts, exercise)
+          && patterns.get(exercise.merit().pattern());
+    }
   }
 
   @Override
   void measure(SessionFacts facts, Candidate[] places, Matches matches) {
+    Openings openings = openings(facts);
+    BitSet found = new BitSet();
     for (int place = 0; place < facts.perSuperset(); place++) {
-      if (places[place] == null || opens(facts, places[place])) {
+      if (places[place] == null) {
         return;
       }
+      if (openings.has(facts, places[place])) {
+        found.set(places[place].merit().pattern());
+      }
     }
-    matches.match(1, 0, null);
+    int missing = Math.min(PAIR, openings.patterns().cardinality()) - found.cardinality();
+    if (missing > 0) {
+      matches.match(missing, 0, null);
+    }
   }
 
   @Override
@@ -62,11 +114,13 @@ public final class OpenSmall extends SessionConstraint {
 
   @Override
   public String said(Told told) {
-    return "the session does not open with a big lift in a pair";
+    return "the session does not open with a pair of big lifts";
   }
 
   @Override
   public String total(Total total) {
-    return "the session " + (total.better() ? "opens" : "no longer opens") + " with a big lift";
+    return "the session "
+        + (total.better() ? "opens" : "no longer opens")
+        + " with a pair of big lifts";
   }
 }

@@ -12,7 +12,10 @@ import java.util.Set;
 final class PairTable {
 
   private static final int WORST = 16;
+  private static final int SAME = 14;
+  private static final int BIG_LEGS = 12;
   private static final int SHARED_MUSCLE = 5;
+  private static final int SHARED_BACK = 5;
   private static final int SHARED_MUSCLE_WHERE_FEW = 2;
 
   private final int[][] costs;
@@ -24,7 +27,7 @@ final class PairTable {
     costs = new int[patterns.count()][patterns.count()];
     for (int one = 0; one < costs.length; one++) {
       for (int other = 0; other < costs.length; other++) {
-        costs[one][other] = one == other ? ofSame(facts) : of(facts, one, other);
+        costs[one][other] = one == other ? SAME : of(facts, one, other);
       }
     }
   }
@@ -36,11 +39,9 @@ final class PairTable {
   int cost(Candidate one, Candidate other) {
     int shared = Long.bitCount(one.primary() & other.primary());
     int cost = costs[one.merit().pattern()][other.merit().pattern()] + shared * sharedMuscle;
+    boolean backs = (one.merit().fatigue() & other.merit().fatigue() & Fatigue.BACK.bit()) != 0;
+    cost += backs ? SHARED_BACK : 0;
     return Math.min(WORST, cost);
-  }
-
-  private static int ofSame(SessionFacts facts) {
-    return facts.isNarrow() ? 9 : 14;
   }
 
   private static int of(SessionFacts facts, int one, int other) {
@@ -55,7 +56,7 @@ final class PairTable {
     boolean bigLegs =
         first.get().big() && second.get().big() && isLegs(first.get()) && isLegs(second.get());
     if (facts.patterns().isWhole() && bigLegs) {
-      return 9;
+      return BIG_LEGS;
     }
     return opposed ? 0 : of(first.get().group(), second.get().group(), facts.patterns().isWhole());
   }

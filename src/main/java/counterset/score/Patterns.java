@@ -5,7 +5,6 @@ import counterset.model.Exercise;
 import counterset.model.MovementPattern;
 import counterset.model.Problem;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -17,7 +16,6 @@ import java.util.Optional;
  */
 public final class Patterns {
 
-  private final int[] ranks;
   private final Map<String, Integer> ofExercise = new HashMap<>();
   private final Wanted wanted;
   private final Map<String, Integer> numbers = new HashMap<>();
@@ -35,7 +33,6 @@ public final class Patterns {
       String id = kind.map(MovementPattern::id).orElse(exercise.pattern());
       ofExercise.put(exercise.id(), numbers.get(id));
     }
-    ranks = ranks();
   }
 
   private void add(String id, Optional<MovementPattern> kind) {
@@ -72,18 +69,6 @@ public final class Patterns {
   /** Whether it is to get a share. */
   boolean isShared(String id) {
     return wanted.share(id) > 0;
-  }
-
-  /** How many patterns are to get a larger share. */
-  int rank(int pattern) {
-    return ranks[pattern];
-  }
-
-  private int[] ranks() {
-    double[] shares = ids.stream().mapToDouble(wanted::share).toArray();
-    return Arrays.stream(shares)
-        .mapToInt(own -> (int) Arrays.stream(shares).filter(share -> share > own).count())
-        .toArray();
   }
 
   /** Whether the catalogue says nothing of patterns. */

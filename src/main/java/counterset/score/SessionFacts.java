@@ -45,6 +45,7 @@ public final class SessionFacts {
   private final TargetNeeds needs;
   private final boolean[] wanted;
   private final int breadth;
+  private final PlaceShares shares;
 
   /**
    * Compiles a problem.
@@ -73,10 +74,14 @@ public final class SessionFacts {
     this.kinds = new byte[candidates.size() * candidates.size()];
     this.needs = new TargetNeeds(problem, catalogue, patterns, candidates);
     this.wanted = new boolean[patterns.count()];
+    boolean[] fillable = new boolean[wanted.length];
+    for (int pattern = 0; pattern < wanted.length; pattern++) {
+      fillable[pattern] = canFill(pattern, c -> true);
+    }
+    this.shares = new PlaceShares(patterns, fillable);
     int wide = 0;
     for (int pattern = 0; pattern < wanted.length; pattern++) {
-      wanted[pattern] =
-          patterns.share(pattern) * places() >= ABOUT_ONE && canFill(pattern, c -> true);
+      wanted[pattern] = patterns.share(pattern) * places() >= ABOUT_ONE && fillable[pattern];
       wide += wanted[pattern] ? 1 : 0;
     }
     this.breadth = wide;
@@ -161,6 +166,11 @@ public final class SessionFacts {
     return supersets * perSuperset();
   }
 
+  /** The share of the places that a movement pattern may get, with what it inherits, 0 to 1. */
+  public double share(int pattern) {
+    return shares.of(pattern);
+  }
+
   /** Whether a session of this length should have a movement pattern, and can. */
   public boolean isWanted(int pattern) {
     return wanted[pattern];
@@ -181,9 +191,9 @@ public final class SessionFacts {
                     && which.test(c));
   }
 
-  /** Whether so few movement patterns are wanted that the same muscles must come again. */
+  /** Whether the same muscles must come again: few movement patterns are wanted, or only legs. */
   public boolean isNarrow() {
-    return breadth < BROAD;
+    return breadth < BROAD || patterns.isForLegs();
   }
 
   /** How many movement patterns are wanted. */

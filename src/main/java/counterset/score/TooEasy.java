@@ -7,14 +7,16 @@ import counterset.model.Match;
 import java.util.List;
 import java.util.Optional;
 
-/** The work matches the client's level; a unit is a step below it. */
+/**
+ * Work without load matches the client's level; a unit is a step below it. A load can be chosen.
+ */
 public final class TooEasy extends PlaceConstraint {
 
   TooEasy() {
     super(
         "tooEasy",
         points(1),
-        "The work matches the client's level.",
+        "Work without load matches the client's level.",
         "per step below it",
         "Below the client's level");
   }

@@ -4,25 +4,33 @@ import static counterset.score.Weight.points;
 
 import counterset.model.English;
 import counterset.model.Match;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * A session does not have one movement twice in other clothes; a unit is an exercise beyond the
- * first of a movement, or beyond what a narrow request needs.
+ * first of a movement, or beyond half of the places that its movement pattern is to get.
  */
 public final class Twin extends CountConstraint implements MatchByMatch {
+
+  // A half of six places is three, whatever the machine makes of the share.
+  private static final double ROUNDING = 1e-9;
 
   Twin() {
     super(
         "twin",
         points(30),
         "No movement comes twice in other clothes.",
-        "per exercise of a movement beyond the first, or beyond what a narrow request needs",
+        "per exercise of a movement beyond the first, or beyond half of the places of its pattern",
         "Movements that come again");
   }
 
   @Override
   public int tags(SessionFacts facts) {
+    return tagsOf(facts);
+  }
+
+  private static int tagsOf(SessionFacts facts) {
     return facts.candidates().stream().mapToInt(Candidate::family).max().orElse(-1) + 1;
   }
 
@@ -33,11 +41,27 @@ public final class Twin extends CountConstraint implements MatchByMatch {
 
   @Override
   public int measure(SessionFacts facts, int tag, int exercises) {
-    return Math.max(0, exercises - allowed(facts));
+    return Math.max(0, exercises - Allowed.of(facts).exercises()[tag]);
   }
 
-  private static int allowed(SessionFacts facts) {
-    return facts.breadth() == 0 ? 1 : Math.max(1, facts.places() / facts.breadth() / 2);
+  /** How many exercises of each movement a session may have. */
+  private record Allowed(int[] exercises) {
+
+    static Allowed of(SessionFacts facts) {
+      return facts.workedOut(Allowed.class, Allowed::count);
+    }
+
+    /** Half of the places that its movement pattern is to get, at least one. */
+    private static Allowed count(SessionFacts facts) {
+      int[] allowed = new int[tagsOf(facts)];
+      Arrays.fill(allowed, 1);
+      for (Candidate exercise : facts.candidates()) {
+        double due = facts.share(exercise.merit().pattern()) * facts.places();
+        int movement = exercise.family();
+        allowed[movement] = Math.max(allowed[movement], (int) ((due + ROUNDING) / 2));
+      }
+      return new Allowed(allowed);
+    }
   }
 
   @Override

@@ -1,6 +1,7 @@
 package counterset.score;
 
 import counterset.model.Catalogue;
+import counterset.model.Exercise;
 import counterset.model.Muscle;
 import counterset.model.Problem;
 import counterset.model.Region;
@@ -12,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What a problem wants of each movement pattern: the shares of all regions and muscle groups that
@@ -25,11 +27,17 @@ final class Wanted {
   private final Map<String, Double> shares = new LinkedHashMap<>();
   private final List<String> regions = new ArrayList<>();
 
-  private Wanted() {}
+  private final Set<String> targets;
+  private final Wants wants;
+
+  private Wanted(Problem problem, Catalogue catalogue) {
+    targets = problem.targets().stream().map(Target::muscle).collect(Collectors.toSet());
+    wants = catalogue.wants();
+  }
 
   /** The wants of a problem. */
   static Wanted of(Problem problem, Catalogue catalogue) {
-    Wanted wanted = new Wanted();
+    Wanted wanted = new Wanted(problem, catalogue);
     Map<String, Integer> open = new LinkedHashMap<>();
     for (Target target : problem.targets()) {
       open.put(target.muscle(), target.emphasis());
@@ -86,6 +94,16 @@ final class Wanted {
   /** The share of the places that a pattern is to get, 0 to 1; 0 where nothing is said. */
   double share(String pattern) {
     return shares.getOrDefault(pattern, 0.0);
+  }
+
+  /**
+   * Whether an exercise trains what is asked for: first of all, or besides in a pattern that is to
+   * get a share, as the squat of a session for the glutes does.
+   */
+  boolean isTrainedBy(Exercise exercise) {
+    return exercise.primary().stream().anyMatch(targets::contains)
+        || exercise.secondary().stream().anyMatch(targets::contains)
+            && wants.patternOf(exercise).filter(it -> share(it.id()) > 0).isPresent();
   }
 
   /** Whether a session for this has the legs alone. */

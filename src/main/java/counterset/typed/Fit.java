@@ -149,7 +149,7 @@ final class Fit {
       case "standing" -> position == Position.STANDING;
       case "seated", "sitting" -> position == Position.SEATED || position == Position.FLOOR_SEATED;
       case "kneeling" -> position == Position.KNEELING;
-      case "lying", "floor" -> position.isFloor();
+      case "lying", "floor" -> position.isFloor() || position == Position.BENCH;
       case "supported", "hand" ->
           exercise.needs().stream().map(Need::equipment).anyMatch(equipment::carries);
       case "alternating" -> exercise.sides() == Sides.ALTERNATING;

@@ -36,8 +36,7 @@ record Choice(
   }
 
   boolean onFloor() {
-    return exercise.position().isFloor()
-        && exercise.needs().stream().noneMatch(need -> need.equipment().equals("bench"));
+    return exercise.position().isFloor();
   }
 
   @Override

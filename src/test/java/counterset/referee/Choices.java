@@ -1,6 +1,7 @@
 package counterset.referee;
 
 import counterset.model.Catalogue;
+import counterset.model.Equipment;
 import counterset.model.EquipmentKind;
 import counterset.model.Exercise;
 import counterset.model.Joint;
@@ -88,14 +89,26 @@ final class Choices {
     return all;
   }
 
-  /** How many of these items are carried to and fro; what is placed stands ready. */
-  int inHand(long set) {
-    int count = 0;
+  /**
+   * How many things are carried away or fetched, whichever is more. What is placed stands ready,
+   * and a dumbbell for a dumbbell is nothing.
+   */
+  int carried(long away, long fetched) {
+    List<String> left = carried(away);
+    List<String> taken = carried(fetched);
+    List.copyOf(taken).stream().filter(left::remove).forEach(taken::remove);
+    return Math.max(left.size(), taken.size());
+  }
+
+  private List<String> carried(long set) {
+    List<String> ids = new ArrayList<>();
     for (int item = 0; item < items.size(); item++) {
-      EquipmentKind kind = catalogue.equipment().get(items.get(item).equipment()).kind();
-      count += (set >> item & 1) != 0 && kind != EquipmentKind.PLACED ? 1 : 0;
+      Equipment equipment = catalogue.equipment().get(items.get(item).equipment());
+      if ((set >> item & 1) != 0 && equipment.kind() != EquipmentKind.PLACED) {
+        ids.add(equipment.id());
+      }
     }
-    return count;
+    return ids;
   }
 
   /** Seconds to take up all these items. */

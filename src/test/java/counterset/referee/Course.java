@@ -4,19 +4,21 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
-import counterset.model.Exercise;
+import counterset.model.MovementPattern;
 import counterset.score.BackRun;
+import counterset.score.Candidate;
 import counterset.score.Constraint;
 import counterset.score.FloorEarly;
 import counterset.score.GripRun;
 import counterset.score.HardFinish;
-import counterset.score.Merit;
 import counterset.score.OpenSmall;
 import counterset.score.ShoulderRun;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** How a session goes, place by place: how it opens and ends, what never rests, the floor. */
 record Course(CpModel model, Request request, Objective objective, List<Layer> layers) {
@@ -26,7 +28,6 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
   private static final int SHOULDER = 4;
   private static final int RUN = 4;
   private static final int BIG = 3;
-  private static final int MOST_WANTED = 4;
 
   void charge() {
     if (!request.isNarrow()) {
@@ -74,25 +75,46 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
 
   /** A superset with a hole in it opens as well as any, and so does one where nothing better is. */
   private void chargeOpening() {
-    boolean possible =
-        request.usable().stream().anyMatch(c -> opens(c.merit(), c.exercise(), request.pattern(c)));
-    if (possible) {
+    Set<String> openers =
+        request.catalogue().wants().patterns().stream()
+            .filter(MovementPattern::opens)
+            .map(MovementPattern::id)
+            .collect(Collectors.toSet());
+    List<Candidate> all =
+        request.usable().stream()
+            .filter(c -> c.merit().fillsPattern() && !c.exercise().isUnilateral())
+            .filter(c -> request.shares().withInherited(request.pattern(c)) > 0)
+            .toList();
+    List<Candidate> first = all.stream().filter(c -> openers.contains(request.pattern(c))).toList();
+    Set<String> trunk =
+        request.catalogue().wants().patterns().stream()
+            .filter(it -> it.group() == MovementPattern.Group.TRUNK)
+            .map(MovementPattern::id)
+            .collect(Collectors.toSet());
+    List<Candidate> able =
+        first.isEmpty()
+            ? all.stream().filter(c -> !trunk.contains(request.pattern(c))).toList()
+            : first;
+    int hardest = able.stream().mapToInt(c -> c.merit().tier()).max().orElse(0);
+    int tier = Math.min(hardest, first.isEmpty() ? 1 : BIG);
+    Set<String> kinds =
+        able.stream()
+            .filter(c -> c.merit().tier() >= tier)
+            .map(request::pattern)
+            .collect(Collectors.toSet());
+    for (int many = 1; many <= Math.min(2, kinds.size()); many++) {
+      int enough = many;
       objective.charge(
-          OpenSmall.class,
-          layers
-              .get(0)
-              .some(
-                  filling ->
-                      filling.isFull()
-                          && filling.places().stream()
-                              .noneMatch(c -> opens(c.merit(), c.exercise(), c.pattern()))));
+          OpenSmall.class, layers.get(0).some(f -> f.isFull() && openers(f, tier, kinds) < enough));
     }
   }
 
-  private boolean opens(Merit merit, Exercise exercise, String pattern) {
-    return merit.tier() >= BIG
-        && !exercise.isUnilateral()
-        && request.shares().rank(pattern) < MOST_WANTED;
+  private static long openers(Filling filling, int tier, Set<String> kinds) {
+    return filling.places().stream()
+        .filter(c -> c.merit().tier() >= tier && !c.oneSided() && kinds.contains(c.pattern()))
+        .map(Choice::pattern)
+        .distinct()
+        .count();
   }
 
   /** Once the last position of a superset was on the floor, no superset begins off it. */

@@ -10,6 +10,7 @@ import counterset.score.Crowded;
 import counterset.score.EffortClass;
 import counterset.score.Merit;
 import counterset.score.PatternMissing;
+import counterset.score.SameRoot;
 import counterset.score.TargetUncovered;
 import java.util.List;
 import java.util.Set;
@@ -101,17 +102,34 @@ record Coverage(CpModel model, Request request, Objective objective, Work work) 
       objective.charge(
           Crowded.class,
           CountCost.of(model, halves, 2 * request.places(), count -> away(pattern, count)));
+      chargeTooMany(pattern);
     }
+  }
+
+  /** Exercises beyond the share, from which a third of a place is rounded up, and the first. */
+  private void chargeTooMany(String pattern) {
+    if (request.wanted().isEmpty()) {
+      return;
+    }
+    long free = Math.max(1, (long) (due(request.shares().withInherited(pattern)) / 2 + 0.3));
+    LinearExprBuilder over = LinearExpr.newBuilder();
+    over.add(work.sum(c -> c.pattern().equals(pattern), choice -> 1));
+    over.add(-free);
+    objective.charge(SameRoot.class, Objective.atLeast(model, over.build(), request.places()));
   }
 
   /** Squared half places beyond one place too many, or 1.2 places too few of what is wanted. */
   private long away(String pattern, long halves) {
-    double due = 2.0 * request.places() * request.shares().of(pattern) / request.shares().unit();
-    double over = halves - due - (request.shares().of(pattern) > 0 ? 2 : 0);
-    double under = due - halves - 2.4;
+    double most = due(request.shares().withInherited(pattern));
+    double over = halves - most - (most > 0 ? 2 : 0);
+    double under = due(request.shares().of(pattern)) - halves - 2.4;
     if (over > 0) {
       return Math.round(over * over);
     }
     return under > 0 && request.wanted().contains(pattern) ? Math.round(under * under) : 0;
+  }
+
+  private double due(long share) {
+    return 2.0 * request.places() * share / request.shares().unit();
   }
 }

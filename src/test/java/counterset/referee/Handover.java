@@ -38,7 +38,7 @@ final class Handover {
    * @param room the seconds of the rest that it happens in; {@link #NO_REST} inside a superset
    */
   int cost(long inUse, long needs, long keeps, int seconds, int room) {
-    int items = choices.inHand(inUse & ~keeps) + choices.inHand(needs & ~inUse);
+    int items = choices.carried(inUse & ~keeps, needs & ~inUse);
     return items * perItem + (room == NO_REST ? inside(seconds) : across(seconds, room)) * perPoint;
   }
 

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 final class PairCosts {
 
   private static final int WORST = 16;
+  private static final int BACK = 2;
   private static final int BOTH_SIDES = 4;
   private static final int NOT_THE_SAME = 12;
 
@@ -54,13 +55,14 @@ final class PairCosts {
 
   private int of(Choice one, Choice other) {
     int shared = Long.bitCount(one.muscles() & other.muscles());
-    int more = shared * (request.isNarrow() ? 2 : 5);
+    boolean bentBacks = (one.merit().fatigue() & other.merit().fatigue() & BACK) != 0;
+    int more = shared * (request.isNarrow() ? 2 : 5) + (bentBacks ? 5 : 0);
     return Math.min(WORST, patterns(one.pattern(), other.pattern()) + more);
   }
 
   private int patterns(String one, String other) {
     if (one.equals(other)) {
-      return request.isNarrow() ? 9 : 14;
+      return 14;
     }
     Optional<MovementPattern> first = pattern(one);
     Optional<MovementPattern> second = pattern(other);
@@ -71,7 +73,7 @@ final class PairCosts {
     MovementPattern b = second.get();
     boolean whole = request.shares().isWhole();
     if (whole && a.big() && b.big() && a.group().isLegs() && b.group().isLegs()) {
-      return 9;
+      return 12;
     }
     if (a.pairs().contains(other) || b.pairs().contains(one)) {
       return 0;

@@ -6,8 +6,11 @@ import counterset.score.Candidate;
 import counterset.score.ExerciseFilter;
 import counterset.score.Merit;
 import counterset.score.SessionFacts;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What a problem asks for as a whole: how many places there are, and which movement patterns are
@@ -30,12 +33,15 @@ final class Request {
         new SessionFacts(
             problem, catalogue, new ExerciseFilter(problem, catalogue).main(), supersets);
     this.shares = new Shares(problem, catalogue);
-    this.wanted =
+    Set<String> fillable =
         facts.candidates().stream()
             .filter(c -> c.usable() && (!c.unilateral() || perSuperset() == 2))
             .filter(c -> c.merit().fillsPattern())
             .map(this::pattern)
-            .distinct()
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    shares.handOn(catalogue.wants().patterns(), fillable);
+    this.wanted =
+        fillable.stream()
             .filter(pattern -> 4 * shares.of(pattern) * places() >= 3 * shares.unit())
             .toList();
   }
@@ -90,6 +96,6 @@ final class Request {
 
   /** Whether so few patterns are wanted that the same muscles must come again. */
   boolean isNarrow() {
-    return wanted.size() < FEW;
+    return wanted.size() < FEW || shares.isForLegs();
   }
 }

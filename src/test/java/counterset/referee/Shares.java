@@ -1,15 +1,19 @@
 package counterset.referee;
 
 import counterset.model.Catalogue;
+import counterset.model.MovementPattern;
 import counterset.model.Muscle;
 import counterset.model.Problem;
 import counterset.model.Region;
 import counterset.model.Target;
 import counterset.model.Wants;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -25,6 +29,7 @@ final class Shares {
   private static final int LARGE_PART = 2;
 
   private final Map<String, Long> shares = new LinkedHashMap<>();
+  private final Map<String, Long> inherited = new HashMap<>();
   private final List<String> regions = new ArrayList<>();
   private final long unit;
 
@@ -75,14 +80,40 @@ final class Shares {
     return shares.getOrDefault(pattern, 0L);
   }
 
+  /** The same, with what others leave to it. */
+  long withInherited(String pattern) {
+    return inherited.getOrDefault(pattern, 0L);
+  }
+
   /** What stands for all places. */
   long unit() {
     return unit;
   }
 
-  /** How many patterns have a larger share. */
-  long rank(String pattern) {
-    return shares.values().stream().filter(share -> share > of(pattern)).count();
+  /**
+   * What nothing can fill leaves its share to the largest pattern of its group that something can;
+   * the earlier one in the list of two that are equal.
+   *
+   * @param patterns all that there are, in order
+   */
+  void handOn(List<MovementPattern> patterns, Set<String> fillable) {
+    inherited.putAll(shares);
+    for (MovementPattern pattern : patterns) {
+      if (!fillable.contains(pattern.id())) {
+        patterns.stream()
+            .filter(heir -> heir.group() == pattern.group() && fillable.contains(heir.id()))
+            .filter(heir -> of(heir.id()) > 0)
+            .max(
+                Comparator.comparing((MovementPattern heir) -> of(heir.id()))
+                    .thenComparing(patterns::indexOf, Comparator.reverseOrder()))
+            .ifPresent(heir -> inherited.merge(heir.id(), removed(pattern.id()), Long::sum));
+      }
+    }
+  }
+
+  private long removed(String pattern) {
+    Long share = inherited.remove(pattern);
+    return share == null ? 0 : share;
   }
 
   boolean isWhole() {

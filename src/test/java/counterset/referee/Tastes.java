@@ -2,7 +2,9 @@ package counterset.referee;
 
 import counterset.model.Catalogue;
 import counterset.model.Done;
+import counterset.model.EquipmentKind;
 import counterset.model.Exercise;
+import counterset.model.Need;
 import counterset.model.Problem;
 import counterset.score.Constraint;
 import counterset.score.Dislikes;
@@ -23,6 +25,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.Set;
 
 /** What an exercise is worth by itself, wherever it stands. */
 final class Tastes {
@@ -41,7 +44,9 @@ final class Tastes {
   long points(Choice choice) {
     Exercise exercise = choice.exercise();
     long points = -choice.positions() * ofPlace(choice.merit());
-    points -= (long) Math.max(0, problem.level() - exercise.level()) * weights.of(TooEasy.class);
+    if (exercise.needs().stream().noneMatch(this::isLoad)) {
+      points -= (long) Math.max(0, problem.level() - exercise.level()) * weights.of(TooEasy.class);
+    }
     points -= (long) recency(exercise) * weights.of(UsedRecently.class);
     if (Problem.names(problem.likes(), exercise)) {
       points += weights.of(Likes.class);
@@ -50,6 +55,16 @@ final class Tastes {
       points -= weights.of(Dislikes.class);
     }
     return points;
+  }
+
+  /** What is held or worn, unless it is a dumbbell or kettlebell to lean on. */
+  private boolean isLoad(Need need) {
+    boolean placed =
+        Set.of(EquipmentKind.PLACED, EquipmentKind.FIXED)
+            .contains(catalogue.equipment().get(need.equipment()).kind());
+    boolean leanedOn =
+        need.load().isEmpty() && Set.of("dumbbell", "kettlebell").contains(need.equipment());
+    return !placed && !leanedOn;
   }
 
   private long ofPlace(Merit merit) {

@@ -44,11 +44,17 @@ record Whole(CpModel model, Request request, Objective objective, List<Layer> la
     objective.charge(OneSidedShare.class, away);
   }
 
-  /** One of each movement is free; half as many as a wanted pattern has places, if that is more. */
+  /** One of each movement is free; half as many as its pattern is to get, if that is more. */
   private void chargeTwins() {
-    int patterns = request.wanted().size();
-    int free = patterns == 0 ? 1 : Math.max(1, request.places() / (2 * patterns));
     for (List<Choice> movement : work.groups(Exercise::family).values()) {
+      String family = movement.get(0).exercise().family();
+      long due =
+          request.candidates().stream()
+              .filter(c -> c.exercise().family().equals(family))
+              .mapToLong(c -> request.shares().withInherited(request.pattern(c)))
+              .max()
+              .orElseThrow();
+      long free = Math.max(1, due * request.places() / (2 * request.shares().unit()));
       LinearExprBuilder again = LinearExpr.newBuilder();
       again.add(work.sum(movement::contains, choice -> 1));
       again.add(-free);

@@ -1,0 +1,47 @@
+package counterset.score;
+
+import counterset.model.MovementPattern;
+import counterset.model.MovementPattern.Group;
+import java.util.Optional;
+
+/**
+ * The share of the places that each movement pattern is to get, 0 to 1. What nothing at hand can
+ * fill leaves its share to the largest pattern of its group that something can: where nothing can
+ * be rowed, the rear shoulders get the places of the row.
+ */
+final class PlaceShares {
+
+  private final double[] shares;
+
+  /**
+   * Hands on the shares of what cannot be filled.
+   *
+   * @param fillable by pattern
+   */
+  PlaceShares(Patterns patterns, boolean[] fillable) {
+    shares = new double[patterns.count()];
+    for (int pattern = 0; pattern < shares.length; pattern++) {
+      int heir = fillable[pattern] ? pattern : heir(patterns, fillable, pattern);
+      shares[heir] += patterns.share(pattern);
+    }
+  }
+
+  private static int heir(Patterns patterns, boolean[] fillable, int pattern) {
+    Optional<Group> group = patterns.kind(pattern).map(MovementPattern::group);
+    int heir = pattern;
+    for (int other = 0; other < fillable.length; other++) {
+      boolean sibling =
+          group.isPresent() && group.equals(patterns.kind(other).map(MovementPattern::group));
+      if (sibling
+          && fillable[other]
+          && patterns.share(other) > (heir == pattern ? 0 : patterns.share(heir))) {
+        heir = other;
+      }
+    }
+    return heir;
+  }
+
+  double of(int pattern) {
+    return shares[pattern];
+  }
+}

@@ -1,0 +1,66 @@
+package counterset.score;
+
+import static counterset.score.Weight.points;
+
+import counterset.model.English;
+import counterset.model.Match;
+import java.util.List;
+
+/**
+ * A session goes on to another movement pattern once one has had its places; a unit is an exercise
+ * beyond its share of them, and beyond the first. Two hinges of a whole-body session are one too
+ * many. Common practice, no source.
+ */
+public final class SameRoot extends CountConstraint {
+
+  // An exercise more than a third of a place beyond the share is one too many.
+  private static final double ROUNDING = 0.3;
+
+  SameRoot() {
+    super(
+        "sameRoot",
+        points(8),
+        "No more exercises of a movement pattern than its share of the places.",
+        "per exercise beyond that, and beyond the first",
+        "Patterns with an exercise too many");
+  }
+
+  @Override
+  public int tags(SessionFacts facts) {
+    return facts.patterns().count();
+  }
+
+  @Override
+  public void ofExercise(SessionFacts facts, Candidate exercise, Tags tags) {
+    tags.add(exercise.merit().pattern(), 1);
+  }
+
+  @Override
+  public int measure(SessionFacts facts, int pattern, int exercises) {
+    if (facts.breadth() == 0) {
+      return 0;
+    }
+    double due = facts.share(pattern) * facts.places();
+    return Math.max(0, exercises - Math.max(1, (int) (due + ROUNDING)));
+  }
+
+  @Override
+  public String subject(SessionFacts facts, int pattern) {
+    return facts.patterns().id(pattern);
+  }
+
+  @Override
+  public String counted(int amount, List<Match> matches) {
+    return English.count(amount, "exercise");
+  }
+
+  @Override
+  public String said(Told told) {
+    return told.subject() + ": " + English.count(told.amount(), "exercise") + " too many";
+  }
+
+  @Override
+  public String total(Total total) {
+    return total.fewer() + " exercises of one movement pattern";
+  }
+}
