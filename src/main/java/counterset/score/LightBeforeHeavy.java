@@ -8,7 +8,8 @@ import java.util.List;
 
 /**
  * Heavy work comes before light work; a unit is a step of the order of work (power, big lifts,
- * several joints, one joint, easy) by which the later of two exercises is heavier.
+ * several joints, one joint, easy) by which the later of two exercises is heavier. Work on the
+ * floor begins anew: it comes last, however heavy.
  */
 public final class LightBeforeHeavy extends OrderConstraint {
 
@@ -17,23 +18,24 @@ public final class LightBeforeHeavy extends OrderConstraint {
         "lightBeforeHeavy",
         points(2),
         "Heavy work comes before light work.",
-        "per step by which the later of two exercises is heavier",
+        "per step by which the later of two exercises is heavier, without light standing work before the floor",
         "Light before heavy");
   }
 
   @Override
   public int classes() {
-    return Merit.TIERS;
+    return 2 * Merit.TIERS;
   }
 
   @Override
   public int classOf(Candidate exercise) {
-    return exercise.merit().tier();
+    return exercise.merit().tier() + (exercise.floor() ? Merit.TIERS : 0);
   }
 
   @Override
   public int measure(int earlier, int later) {
-    return Math.max(0, later - earlier);
+    boolean goesDown = earlier < Merit.TIERS && later >= Merit.TIERS;
+    return goesDown ? 0 : Math.max(0, later % Merit.TIERS - earlier % Merit.TIERS);
   }
 
   @Override

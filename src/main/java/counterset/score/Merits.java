@@ -193,8 +193,10 @@ final class Merits {
         && !(loads.isEmpty() && (patterns.isWhole() || problem.level() == SKILLED));
   }
 
+  /** Punches and marches are for those who cannot do much else. */
   private boolean isPlainConditioning(Exercise exercise) {
-    return pattern(exercise).filter(it -> it.group() == Group.CONDITIONING).isPresent()
+    return problem.limitations().isEmpty()
+        && pattern(exercise).filter(it -> it.group() == Group.CONDITIONING).isPresent()
         && !patterns.isShared(patternId(exercise));
   }
 

@@ -12,22 +12,19 @@ import java.util.Map;
 /**
  * How many rounds the supersets of a session should get where nobody says: one where good exercises
  * can fill its places, else as many as they need, so that main lifts come again before any last
- * resort.
+ * resort. A short session may well have a few lesser exercises instead.
  */
 public final class RoundsByLength {
 
   private static final int MOST = 3;
 
-  /** Up to this many minutes nothing comes twice, whatever there is. */
+  /** Up to this many minutes lesser exercises may fill a third of the places. */
   private static final int SHORT = 25;
 
   private RoundsByLength() {}
 
   /** The rounds for a problem of one round, 1 to 3. */
   public static int of(Problem problem, Catalogue catalogue) {
-    if (problem.minutes() <= SHORT) {
-      return problem.clock().rounds();
-    }
     List<Exercise> exercises = new ExerciseFilter(problem, catalogue).main();
     SessionFacts facts = new SessionFacts(problem, catalogue, exercises, 1);
     Map<String, Integer> placesByMovement = new HashMap<>();
@@ -38,6 +35,9 @@ public final class RoundsByLength {
       }
     }
     int supply = placesByMovement.values().stream().mapToInt(Integer::intValue).sum();
+    if (problem.minutes() <= SHORT) {
+      supply += supply / 2;
+    }
     int rounds = 1;
     while (rounds < MOST && places(problem.clock(), problem.minutes(), rounds) > supply) {
       rounds++;

@@ -92,7 +92,10 @@ final class FillingCost {
     int steps = 0;
     for (int later = 1; later < filled.size(); later++) {
       for (int earlier = 0; earlier < later; earlier++) {
-        steps += Math.max(0, filled.get(later).merit().tier() - filled.get(earlier).merit().tier());
+        Choice first = filled.get(earlier);
+        Choice then = filled.get(later);
+        boolean down = !first.onFloor() && then.onFloor();
+        steps += down ? 0 : Math.max(0, then.merit().tier() - first.merit().tier());
       }
     }
     return steps * weights.of(LightBeforeHeavy.class);

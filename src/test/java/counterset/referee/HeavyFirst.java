@@ -7,13 +7,14 @@ import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import counterset.score.LightBeforeHeavy;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * Light work before heavy work in a later superset.
  *
  * <p>The steps by which the later of two is heavier are the thresholds between their tiers. So for
  * each threshold the pairs count that have one exercise below it in the earlier superset and one
- * above it in the later.
+ * above it in the later. From standing to the floor no pair counts.
  */
 final class HeavyFirst {
 
@@ -33,37 +34,39 @@ final class HeavyFirst {
   void charge(Objective objective) {
     LinearExprBuilder steps = LinearExpr.newBuilder();
     for (int threshold = 0; threshold < HIGHEST; threshold++) {
-      BoolVar[][] light = new BoolVar[layers.size()][];
-      BoolVar[][] heavy = new BoolVar[layers.size()][];
-      for (int superset = 0; superset < layers.size(); superset++) {
-        light[superset] = atLeast(layers.get(superset), threshold, false);
-        heavy[superset] = atLeast(layers.get(superset), threshold, true);
-      }
-      for (int later = 1; later < layers.size(); later++) {
-        for (int earlier = 0; earlier < later; earlier++) {
-          both(light[earlier], heavy[later], steps);
-        }
-      }
+      charge(threshold, Choice::onFloor, choice -> true, steps);
+      charge(threshold, choice -> !choice.onFloor(), choice -> !choice.onFloor(), steps);
     }
     objective.charge(LightBeforeHeavy.class, steps.build());
   }
 
-  /** By number less 1, whether so many exercises of a superset are on one side of a threshold. */
-  private BoolVar[] atLeast(Layer layer, int threshold, boolean above) {
+  private void charge(
+      int threshold, Predicate<Choice> first, Predicate<Choice> then, LinearExprBuilder steps) {
+    BoolVar[][] light = new BoolVar[layers.size()][];
+    BoolVar[][] heavy = new BoolVar[layers.size()][];
+    for (int superset = 0; superset < layers.size(); superset++) {
+      light[superset] =
+          atLeast(layers.get(superset), first.and(c -> c.merit().tier() <= threshold));
+      heavy[superset] = atLeast(layers.get(superset), then.and(c -> c.merit().tier() > threshold));
+    }
+    for (int later = 1; later < layers.size(); later++) {
+      for (int earlier = 0; earlier < later; earlier++) {
+        both(light[earlier], heavy[later], steps);
+      }
+    }
+  }
+
+  /** By number less 1, whether a superset has so many exercises of a kind. */
+  private BoolVar[] atLeast(Layer layer, Predicate<Choice> which) {
     BoolVar[] literals = new BoolVar[perSuperset];
     for (int number = 1; number <= perSuperset; number++) {
       int least = number;
       literals[number - 1] = model.newBoolVar("");
       model.addEquality(
-          layer.some(filling -> count(filling, threshold, above) >= least), literals[number - 1]);
+          layer.some(filling -> filling.occurrences().stream().filter(which).count() >= least),
+          literals[number - 1]);
     }
     return literals;
-  }
-
-  private static long count(Filling filling, int threshold, boolean above) {
-    return filling.occurrences().stream()
-        .filter(choice -> choice.merit().tier() > threshold == above)
-        .count();
   }
 
   private void both(BoolVar[] light, BoolVar[] heavy, LinearExprBuilder steps) {

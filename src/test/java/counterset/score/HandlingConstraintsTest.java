@@ -95,9 +95,16 @@ class HandlingConstraintsTest {
   }
 
   @Test
-  void equipmentChangeTakesAnotherCountOrLoadForAnotherItem() {
-    costs(EquipmentChange.class, 2, session().superset(dumbbell, dumbbells));
-    costs(EquipmentChange.class, 2, session().superset(dumbbell, lighter));
+  void equipmentChangeIsFreeForAnotherCountOrLoadOfTheSame() {
+    silent(EquipmentChange.class, session().superset(dumbbell, dumbbells).superset(lighter));
+    silent(EquipmentChange.class, session().superset(lighter, dumbbell));
+  }
+
+  @Test
+  void equipmentChangeTakesOneForAnotherForOneChange() {
+    Exercise kettlebell = exercise("swing").withNeed("kettlebell", 1).build();
+    costs(EquipmentChange.class, 1, session().superset(dumbbell, kettlebell));
+    costs(EquipmentChange.class, 2, session().superset(standing, worn).superset(dumbbell));
   }
 
   @Test

@@ -71,11 +71,14 @@ class MeritsTest {
   @Test
   void lightStaplesOfTheTrunkAreWork() {
     ExerciseBuilder plank = exercise("plank").withPattern("brace").withIntensity(1);
-    assertThat(merit(2, plank).effort()).isEqualTo(EffortClass.EASY);
-    assertThat(merit(2, plank.withStanding(3)).effort()).isEqualTo(EffortClass.WORKING);
+    SessionBuilder lifting = wanting().asked(p -> p.owning(Problems.two(Trade.DUMBBELL)));
+    assertThat(merit(lifting, plank).effort()).isEqualTo(EffortClass.EASY);
+    assertThat(merit(2, plank).effort()).as("nothing to lift").isEqualTo(EffortClass.WORKING);
+    assertThat(merit(2, plank.withStanding(1)).effort()).isEqualTo(EffortClass.EASY);
+    assertThat(merit(lifting, plank.withStanding(3)).effort()).isEqualTo(EffortClass.WORKING);
     assertThat(merit(3, plank).effort()).as("for the skilled").isEqualTo(EffortClass.EASY);
     ExerciseBuilder calf = exercise("raise").withPattern("calf").withIntensity(1).withStanding(3);
-    assertThat(merit(2, calf).effort()).isEqualTo(EffortClass.WORKING);
+    assertThat(merit(lifting, calf).effort()).isEqualTo(EffortClass.WORKING);
     assertThat(merit(2, squat(1).withStanding(3)).effort()).isEqualTo(EffortClass.EASY);
   }
 

@@ -34,6 +34,10 @@ class ScoreRecordTest {
           "jointAgain",
           // The order of work goes by tiers.
           "lightBeforeHeavy",
+          // One thing for another is one change, another load of it none.
+          "equipmentChange",
+          // A load can be chosen.
+          "tooEasy",
           // Asks for a loaded exercise of the same pattern.
           "unloaded",
           // Other shares.
