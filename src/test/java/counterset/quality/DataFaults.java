@@ -53,13 +53,13 @@ final class DataFaults {
     }
     Exercise exercise = judged.exercises().get(entry.first());
     String then = entry.second() < 0 ? "" : " then " + judged.exercises().get(entry.second()).id();
-    return id + ": " + exercise.id() + then + reason(id, exercise, judged, catalogue);
+    return id + ": " + exercise.id() + then + reason(entry, exercise, judged, catalogue);
   }
 
   private static String reason(
-      String constraint, Exercise exercise, Judged judged, Catalogue catalogue) {
+      Ledger.Entry entry, Exercise exercise, Judged judged, Catalogue catalogue) {
     Problem problem = judged.facts().problem();
-    return switch (constraint) {
+    return switch (entry.constraint().id()) {
       case "aboveLevel" -> ", level " + exercise.level() + " above " + problem.level();
       case "equipmentMissing" -> ", needs " + exercise.needs();
       case "unsafeForClient" ->
@@ -68,6 +68,7 @@ final class DataFaults {
               .filter(limitation -> !limitation.allows(exercise))
               .map(limitation -> ", " + limitation.id() + ": " + broken(limitation, exercise))
               .collect(Collectors.joining());
+      case "changeoverTooLong" -> ", " + entry.amount() + " s";
       default -> "";
     };
   }

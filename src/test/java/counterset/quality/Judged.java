@@ -93,6 +93,13 @@ record Judged(SessionFacts facts, List<Candidate> places) {
       return Arrays.compare(levels, other.levels);
     }
 
+    /** The same, rules set aside. */
+    Points withoutRules() {
+      int[] others = levels.clone();
+      others[Level.HARD.ordinal()] = 0;
+      return new Points(others, by);
+    }
+
     int of(String constraint) {
       return by.getOrDefault(constraint, 0);
     }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -87,6 +88,16 @@ record Mapped(
   /** Whether enough of it is there to judge its order. */
   boolean isWhole() {
     return problem.isPresent() && leftOut * MOST_LEFT_OUT <= reference.supersets().size();
+  }
+
+  /** The same with other weights of constraints. */
+  Mapped weighing(Map<String, Integer> weights) {
+    return new Mapped(
+        reference,
+        problem.map(it -> it.toBuilder().weights(weights).build()),
+        exercises,
+        leftOut,
+        standIns);
   }
 
   Judged judged(Catalogue catalogue) {
