@@ -10,16 +10,23 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The rules that references break by the ratings of the catalogue: faults of its data, mostly. */
+/**
+ * The rules that references break by the ratings of the catalogue, and what it rates their
+ * exercises down for: faults of its data, mostly.
+ */
 final class DataFaults {
+
+  private static final Set<String> RATED_DOWN =
+      Set.of("offTarget", "lastResort", "easyWork", "partialRange", "twin");
 
   private DataFaults() {}
 
-  /** One line a rule, exercise and reason, the most frequent first. */
+  /** One line a rule, exercise and reason, constraint by constraint. */
   static String text(List<Mapped> references, Catalogue catalogue) {
     Map<String, List<Integer>> faults = new TreeMap<>();
     for (Mapped mapped : references) {
@@ -34,7 +41,9 @@ final class DataFaults {
       }
     }
     return faults.entrySet().stream()
-        .sorted(Comparator.comparing(it -> -it.getValue().size()))
+        .sorted(
+            Comparator.comparing((Map.Entry<String, List<Integer>> it) -> it.getKey().split(":")[0])
+                .thenComparing(it -> -it.getValue().size()))
         .map(it -> it.getKey() + "  (requests " + it.getValue() + ")\n")
         .collect(Collectors.joining());
   }
@@ -42,7 +51,10 @@ final class DataFaults {
   private static Stream<String> of(Mapped mapped, Catalogue catalogue) {
     Judged judged = mapped.judged(catalogue);
     return judged.matches().stream()
-        .filter(entry -> entry.constraint().level() == Level.HARD)
+        .filter(
+            entry ->
+                entry.constraint().level() == Level.HARD
+                    || RATED_DOWN.contains(entry.constraint().id()))
         .map(entry -> line(entry, judged, catalogue));
   }
 

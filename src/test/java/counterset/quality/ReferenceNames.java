@@ -52,6 +52,7 @@ final class ReferenceNames {
           "from",
           "supported");
 
+  private static final String ON_HANDS = "wrist-extension-load";
   private static final Set<String> COMFORTS = Set.of("mat");
 
   /** Names that mean the same, as the head of the references says, and one word for "single". */
@@ -109,6 +110,7 @@ final class ReferenceNames {
         && one.sides() == other.sides()
         && one.position() == other.position()
         && one.primary().equals(other.primary())
+        && one.traits().contains(ON_HANDS) == other.traits().contains(ON_HANDS)
         && !needs(one).equals(needs(other));
   }
 

@@ -56,9 +56,11 @@ class ReferenceOrderTest {
   @Test
   void a_constraint_that_is_switched_off_lets_its_fault_through() {
     List<Mapped> blind =
-        REFERENCES.stream().map(it -> it.weighing(Map.of("pairWorth", 0, "twin", 0))).toList();
+        REFERENCES.stream()
+            .map(it -> it.weighing(Map.of("lastResort", 0, "offTarget", 0)))
+            .toList();
     OrderResult without = OrderResult.of(blind, CATALOGUE);
-    assertThat(without.share(Kind.SWAPPED)).isLessThan(result.share(Kind.SWAPPED) - 5);
-    assertThat(without.share(Kind.TWIN)).isLessThan(result.share(Kind.TWIN) - 5);
+    assertThat(without.share(Kind.LAST_RESORT)).isLessThan(result.share(Kind.LAST_RESORT) - 5);
+    assertThat(without.share(Kind.UNASKED)).isLessThan(result.share(Kind.UNASKED) - 5);
   }
 }
