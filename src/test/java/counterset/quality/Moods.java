@@ -36,7 +36,7 @@ public final class Moods {
   public static void main(String[] args) throws IOException {
     Catalogue catalogue = Catalogues.embedded();
     List<String> asks = args.length == 0 ? ASKS : List.of(args);
-    Reports.write(
+    Reports.tell(
         "moods.txt", asks.stream().map(it -> line(it, catalogue)).collect(Collectors.joining()));
   }
 

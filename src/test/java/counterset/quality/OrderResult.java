@@ -48,15 +48,20 @@ record OrderResult(List<Mapped> judged, List<Spoiled> faults) {
     return 100.0 * of.stream().filter(which).count() / of.size();
   }
 
+  /** Shares by kind. */
+  String summary() {
+    return String.format(
+        Locale.ROOT,
+        "References judged: %d%n%sMean of the kinds: %.1f%n",
+        judged.size(),
+        Arrays.stream(Kind.values()).map(this::line).collect(Collectors.joining()),
+        share());
+  }
+
   /** Shares by kind, the constraints that let faults win, and the cases that failed. */
   String text() {
-    String lines = Arrays.stream(Kind.values()).map(this::line).collect(Collectors.joining());
-    return String.format(
-            Locale.ROOT,
-            "References judged: %d%n%sMean of the kinds: %.1f%n%n",
-            judged.size(),
-            lines,
-            share())
+    return summary()
+        + "\n"
         + Arrays.stream(Kind.values()).map(this::failures).collect(Collectors.joining("\n"));
   }
 

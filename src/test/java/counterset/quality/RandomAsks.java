@@ -52,7 +52,7 @@ public final class RandomAsks {
     for (String level : LEVELS) {
       asks.plan("20 min, whole body, two dumbbells, " + level, false);
     }
-    Reports.write("random-asks.txt", asks.text.toString());
+    Reports.tell("random-asks.txt", asks.text.toString());
   }
 
   private void random() {

@@ -35,6 +35,7 @@ class ReferenceOrderTest {
   static void measure() throws IOException {
     result = OrderResult.of(REFERENCES, CATALOGUE);
     Reports.write("order.txt", result.text());
+    System.out.println(result.summary());
   }
 
   @Test

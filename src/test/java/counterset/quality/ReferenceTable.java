@@ -40,10 +40,9 @@ public final class ReferenceTable {
         rows.add(new TableRow(mapped, mapped.judged(catalogue), judged(plan.get(), catalogue)));
       }
     }
-    Reports.write(
-        "unnamed.txt", Unnamed.of(References.all(), new ReferenceNames(catalogue)).text());
-    Reports.write("data-faults.txt", DataFaults.text(references, catalogue));
-    Reports.write("table.txt", new TableText(rows, references).text());
+    Reports.tell("unnamed.txt", Unnamed.of(References.all(), new ReferenceNames(catalogue)).text());
+    Reports.tell("data-faults.txt", DataFaults.text(references, catalogue));
+    Reports.tell("table.txt", new TableText(rows, references).text());
   }
 
   private static Optional<Plan> plan(Mapped mapped, String[] args, Catalogue catalogue) {

@@ -9,9 +9,14 @@ final class Reports {
 
   private Reports() {}
 
+  /** Writes a report and prints it. */
+  static void tell(String name, String text) throws IOException {
+    write(name, text);
+    System.out.println(text);
+  }
+
   static void write(String name, String text) throws IOException {
     Path folder = Files.createDirectories(Path.of("target", "quality"));
     Files.writeString(folder.resolve(name), text);
-    System.out.println(text);
   }
 }
