@@ -53,7 +53,7 @@ final class DataFaults {
     return judged.matches().stream()
         .filter(
             entry ->
-                entry.constraint().level() == Level.HARD
+                entry.constraint().level() != Level.SOFT
                     || RATED_DOWN.contains(entry.constraint().id()))
         .map(entry -> line(entry, judged, catalogue));
   }
@@ -61,7 +61,7 @@ final class DataFaults {
   private static String line(Ledger.Entry entry, Judged judged, Catalogue catalogue) {
     String id = entry.constraint().id();
     if (entry.first() < 0) {
-      return id;
+      return id + ": " + entry.subject().orElse("");
     }
     Exercise exercise = judged.exercises().get(entry.first());
     String then = entry.second() < 0 ? "" : " then " + judged.exercises().get(entry.second()).id();

@@ -25,9 +25,9 @@ import java.util.TreeMap;
  */
 record Judged(SessionFacts facts, List<Candidate> places) {
 
-  /** What depends on ratings of single exercises, which are listed apart: {@link DataFaults}. */
+  /** What rests on ratings of single exercises and on what is a variant: {@link DataFaults}. */
   static final Set<String> RATINGS =
-      Set.of("aboveLevel", "unsafeForClient", "equipmentMissing", "excluded");
+      Set.of("aboveLevel", "unsafeForClient", "equipmentMissing", "excluded", "exerciseRepeated");
 
   /** A session of whole supersets, whatever it breaks. */
   static Judged of(Problem problem, Catalogue catalogue, List<Exercise> exercises) {

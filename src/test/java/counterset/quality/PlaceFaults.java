@@ -96,9 +96,8 @@ final class PlaceFaults {
     Judged wide = Judged.of(session.facts().problem(), catalogue, session.exercises(), others);
     List<Candidate> able =
         wide.facts().candidates().stream()
-            .filter(it -> it.usable() && it.merit().offTarget() && isNewIn(wide, it))
-            .filter(it -> it.unilateral() == old.unilateral())
-            .filter(it -> it.merit().standing() == STAPLE && it.merit().isWorking())
+            .filter(it -> others.contains(it.exercise()) && isNewIn(wide, it))
+            .filter(it -> it.usable() && it.merit().offTarget() && it.merit().isWorking())
             .toList();
     Optional<Candidate> nearest =
         nearest(able, wide.facts().candidate(old.exercise().id()).orElseThrow());
