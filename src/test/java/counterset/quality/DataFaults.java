@@ -16,8 +16,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The rules that references break by the ratings of the catalogue, and what it rates their
- * exercises down for: faults of its data, mostly.
+ * The rules and wishes that references break by the ratings of the catalogue, and what it rates
+ * their exercises down for: faults of its data or of definitions, mostly.
  */
 final class DataFaults {
 
