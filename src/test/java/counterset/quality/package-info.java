@@ -1,0 +1,2 @@
+/** Plans held against sessions that were made by hand: what a coach would rather lead. */
+package counterset.quality;
