@@ -21,21 +21,22 @@ public final class ExerciseFilter {
   private final Problem problem;
   private final Catalogue catalogue;
   private final Set<String> wanted;
+  private final Wanted asked;
 
   public ExerciseFilter(Problem problem, Catalogue catalogue) {
     this.problem = problem;
     this.catalogue = catalogue;
     this.wanted = problem.keep().stream().map(Keep::exercise).collect(Collectors.toSet());
     this.wanted.addAll(problem.include());
+    this.asked = Wanted.of(problem, catalogue);
   }
 
   /** The main exercises that may be used, in the order of the catalogue. */
   public List<Exercise> main() {
-    Wanted asked = Wanted.of(problem, catalogue);
     return catalogue.exercises(Part.MAIN).stream()
         .filter(
             exercise ->
-                wanted.contains(exercise.id()) || isUsable(exercise) && asked.isTrainedBy(exercise))
+                wanted.contains(exercise.id()) || isUsable(exercise) && isAskedFor(exercise))
         .toList();
   }
 
@@ -44,6 +45,14 @@ public final class ExerciseFilter {
    */
   public List<Exercise> part(Part part) {
     return catalogue.exercises(part).stream().filter(this::isUsable).toList();
+  }
+
+  /**
+   * Whether an exercise trains a target: first of all, or besides in a movement pattern that the
+   * targets want.
+   */
+  public boolean isAskedFor(Exercise exercise) {
+    return asked.isTrainedBy(exercise);
   }
 
   private boolean isUsable(Exercise exercise) {

@@ -9,6 +9,7 @@ import counterset.model.Target;
 import counterset.score.Constraint;
 import counterset.score.Constraints;
 import counterset.score.EquipmentUnused;
+import counterset.score.ExerciseFilter;
 import counterset.score.IncludeMissing;
 import counterset.score.SupersetEmpty;
 import counterset.score.TargetNeeds;
@@ -41,8 +42,9 @@ final class Outlook {
     List<String> wanted =
         Stream.concat(problem.keep().stream().map(Keep::exercise), problem.include().stream())
             .toList();
+    ExerciseFilter filter = new ExerciseFilter(problem, catalogue);
     for (Exercise exercise : wishes.allowed()) {
-      if (wanted.contains(exercise.id()) || targets(exercise) > 0) {
+      if (wanted.contains(exercise.id()) || filter.isAskedFor(exercise)) {
         pool.add(exercise);
       }
     }

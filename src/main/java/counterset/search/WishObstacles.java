@@ -8,6 +8,7 @@ import counterset.model.Plan;
 import counterset.score.Constraint;
 import counterset.score.Constraints;
 import counterset.score.EquipmentUnused;
+import counterset.score.ExerciseFilter;
 import counterset.score.IncludeMissing;
 import java.util.List;
 
@@ -25,8 +26,7 @@ final class WishObstacles extends ObstacleLines {
       List<Exercise> using =
           catalogue.exercises(Part.MAIN).stream()
               .filter(e -> Wishes.uses(e, owned(id), catalogue))
-              .filter(
-                  e -> problem.targets().stream().anyMatch(t -> e.primary().contains(t.muscle())))
+              .filter(new ExerciseFilter(problem, catalogue)::isAskedFor)
               .toList();
       boolean possible = using.stream().anyMatch(outlook.wishes()::allow);
       String item = names.many(id);

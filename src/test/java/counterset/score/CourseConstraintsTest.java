@@ -14,7 +14,6 @@ import counterset.model.Exercise;
 import counterset.model.Joint;
 import counterset.model.Position;
 import counterset.model.Sides;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -94,36 +93,43 @@ class CourseConstraintsTest {
   }
 
   @Test
+  void openSmallAsksForTwoPatternsWhereThereAre() {
+    Exercise hinge = lift("hinge", "hinge");
+    silent(OpenSmall.class, wanting().superset(hinge, big).superset(b, c));
+    costs(OpenSmall.class, 1, wanting().superset(a, big).superset(hinge, c));
+    costs(OpenSmall.class, 1, wanting().superset(lift("x", "squat"), big).superset(hinge, c));
+    costs(OpenSmall.class, 2, wanting().superset(a, b).superset(hinge, big));
+    silent(OpenSmall.class, wanting().superset(a, big).superset(lift("lunge", "lunge"), b));
+  }
+
+  @Test
   void openSmallWantsAPairOfABigPatternDoneHard() {
     Exercise sides =
         exercise("sides").withPattern("squat").withIntensity(3).withSides(Sides.UNILATERAL).build();
     costs(OpenSmall.class, 1, wanting().bothSides(sides).superset(big, c));
     Exercise light = exercise("light").withPattern("squat").withIntensity(2).build();
     costs(OpenSmall.class, 1, wanting().superset(light, a).superset(big, c));
+    silent(OpenSmall.class, wanting().superset(light, a).superset(b, c));
     costs(OpenSmall.class, 1, wanting().superset(lift("dip", "dip"), a).superset(big, c));
     Exercise skilled =
         exercise("skilled").withPattern("squat").withIntensity(3).withLevel(3).build();
     silent(OpenSmall.class, wanting().superset(a, b).superset(c).candidates(skilled));
   }
 
-  /** A pattern is among the first four if at most three want more. */
+  /** Where no pattern that opens sessions is wanted, as for the arms, any work of two opens. */
   @Test
-  void openSmallLooksAtTheMostWantedPatterns() {
-    Map<String, Integer> shares = new LinkedHashMap<>();
-    shares.put("lunge", 24);
-    shares.put("hinge", 23);
-    shares.put("bridge", 22);
-    SessionBuilder fourth = session().wanting(SmallWants.sharing(and(shares, "squat", 5)));
-    silent(OpenSmall.class, fourth.superset(big, a).superset(lift("lunge", "lunge")));
-    shares.put("push", 21);
-    SessionBuilder fifth = session().wanting(SmallWants.sharing(and(shares, "squat", 5)));
-    costs(OpenSmall.class, 1, fifth.superset(big, a).superset(lift("lunge", "lunge")));
+  void openSmallTakesWhatThereIs() {
+    Map<String, Integer> arms = Map.of("dip", 50, "calf", 50);
+    Exercise dip = exercise("dip").withPattern("dip").withIntensity(2).build();
+    Exercise calf = exercise("calf").withPattern("calf").withIntensity(2).build();
+    silent(OpenSmall.class, wanting(arms).superset(dip, calf).superset(a, b));
+    costs(OpenSmall.class, 1, wanting(arms).superset(dip, a).superset(calf, b));
+    Exercise plank = exercise("plank").withPattern("brace").withIntensity(2).build();
+    silent(OpenSmall.class, wanting(Map.of("brace", 50)).superset(a, b).superset(plank));
   }
 
-  private static Map<String, Integer> and(Map<String, Integer> shares, String id, int share) {
-    Map<String, Integer> all = new LinkedHashMap<>(shares);
-    all.put(id, share);
-    return all;
+  private static SessionBuilder wanting(Map<String, Integer> shares) {
+    return session().wanting(SmallWants.sharing(shares));
   }
 
   @Test

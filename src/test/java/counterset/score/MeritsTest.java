@@ -5,6 +5,7 @@ import static counterset.fixture.SessionBuilder.session;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterset.fixture.ExerciseBuilder;
+import counterset.fixture.Problems;
 import counterset.fixture.SessionBuilder;
 import counterset.fixture.SmallWants;
 import counterset.fixture.Trade;
@@ -71,15 +72,18 @@ class MeritsTest {
   @Test
   void lightStaplesOfTheTrunkAreWork() {
     ExerciseBuilder plank = exercise("plank").withPattern("brace").withIntensity(1);
-    SessionBuilder lifting = wanting().asked(p -> p.owning(Problems.two(Trade.DUMBBELL)));
-    assertThat(merit(lifting, plank).effort()).isEqualTo(EffortClass.EASY);
+    assertThat(merit(lifting(), plank).effort()).isEqualTo(EffortClass.EASY);
     assertThat(merit(2, plank).effort()).as("nothing to lift").isEqualTo(EffortClass.WORKING);
     assertThat(merit(2, plank.withStanding(1)).effort()).isEqualTo(EffortClass.EASY);
-    assertThat(merit(lifting, plank.withStanding(3)).effort()).isEqualTo(EffortClass.WORKING);
+    assertThat(merit(lifting(), plank.withStanding(3)).effort()).isEqualTo(EffortClass.WORKING);
     assertThat(merit(3, plank).effort()).as("for the skilled").isEqualTo(EffortClass.EASY);
     ExerciseBuilder calf = exercise("raise").withPattern("calf").withIntensity(1).withStanding(3);
-    assertThat(merit(lifting, calf).effort()).isEqualTo(EffortClass.WORKING);
+    assertThat(merit(lifting(), calf).effort()).isEqualTo(EffortClass.WORKING);
     assertThat(merit(2, squat(1).withStanding(3)).effort()).isEqualTo(EffortClass.EASY);
+  }
+
+  private static SessionBuilder lifting() {
+    return wanting().asked(p -> p.owning(Problems.two(Trade.DUMBBELL)));
   }
 
   @Test

@@ -100,10 +100,44 @@ class PatternConstraintsTest {
   /** One wanted pattern and six places: half of them may be one movement. */
   @Test
   void twinAllowsMoreWhereFewPatternsAreWanted() {
-    SessionBuilder three = wanting(100, 0).superset(cousin("one"), cousin("two"));
-    silent(Twin.class, three.superset(cousin("three"), squat).superset(a, b));
-    SessionBuilder four = wanting(100, 0).superset(cousin("one"), cousin("two"));
-    costs(Twin.class, 1, four.superset(cousin("three"), cousin("four")).superset(squat, b));
+    SessionBuilder three = wanting(100, 0).superset(front("one"), front("two"));
+    silent(Twin.class, three.superset(front("three"), hinge).superset(a, b));
+    SessionBuilder four = wanting(100, 0).superset(front("one"), front("two"));
+    costs(Twin.class, 1, four.superset(front("three"), front("four")).superset(hinge, b));
+    SessionBuilder less = wanting(50, 50).superset(front("one"), front("two"));
+    costs(Twin.class, 2, less.superset(front("three"), hinge).superset(a, b));
+  }
+
+  private static Exercise front(String id) {
+    return exercise(id).withPattern("squat").withFamily("front-squat").build();
+  }
+
+  /** Six places of which half are due: a fourth exercise is one too many, 0.3 places are none. */
+  @Test
+  void sameRootCountsExercisesBeyondTheShare() {
+    silent(SameRoot.class, squats(3, 6));
+    costs(SameRoot.class, 1, squats(4, 6));
+    costs(SameRoot.class, 3, squats(6, 6));
+    costs(SameRoot.class, 1, wanting(27, 0).superset(of("x", "squat"), squat).superset(a, null));
+    silent(SameRoot.class, wanting(45, 0).superset(of("x", "squat"), squat).superset(a, null));
+    silent(SameRoot.class, session().superset(of("x", "squat"), squat));
+    Exercise sides = exercise("sides").withPattern("squat").withSides(Sides.UNILATERAL).build();
+    silent(SameRoot.class, wanting(20, 0).bothSides(sides));
+  }
+
+  /** Nothing here hinges, so the bridge gets the places of both. */
+  @Test
+  void sharesThatNothingFillsGoToTheLargestOfTheirGroup() {
+    Map<String, Integer> wants = Map.of("hinge", 40, "bridge", 20, "squat", 10);
+    Exercise bridge = of("bridge", "bridge");
+    Exercise more = of("more", "bridge");
+    costs(SameRoot.class, 1, sharing(wants).superset(bridge, more).candidates(hinge));
+    silent(SameRoot.class, sharing(wants).superset(bridge, more).superset(squat));
+    silent(Crowded.class, sharing(wants).superset(squat, a).candidates(bridge));
+  }
+
+  private static SessionBuilder sharing(Map<String, Integer> shares) {
+    return session().wanting(SmallWants.sharing(shares));
   }
 
   private static SessionBuilder squats(int squats, int places) {
