@@ -3,6 +3,7 @@ package counterset.search;
 import counterset.model.Catalogue;
 import counterset.model.Done;
 import counterset.model.Exercise;
+import counterset.model.MovementPattern;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.WeekPlan;
@@ -14,6 +15,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -24,10 +26,11 @@ import java.util.stream.Collectors;
 /**
  * Plans several weeks, one after the other.
  *
- * <p>The movements stay and the exercises change: an exercise or a variant of it within two weeks
- * costs as much as twice in a week, while the others of its family are welcome in the session of
- * the same day a week later, as if the coach liked them. The clock of each week is {@link
- * BlockProgress}'s. What is kept stays in all weeks.
+ * <p>The main lifts stay for a cycle of four weeks, so that they can be made harder: the first of
+ * each big movement pattern is included in the session of the same day a week later. The
+ * accessories change: one of them, or a variant, within two weeks costs as much as twice in a week,
+ * while the others of its family are welcome, as if the coach liked them. The clock of each week is
+ * {@link BlockProgress}'s. What is kept stays in all weeks.
  */
 public final class BlockPlanner {
 
@@ -96,7 +99,7 @@ public final class BlockPlanner {
         first.seed());
   }
 
-  private static List<EarlierSession> done(WeekPlan week, int daysLater) {
+  private List<EarlierSession> done(WeekPlan week, int daysLater) {
     List<EarlierSession> sessions = new ArrayList<>();
     for (int i = 0; i < week.plans().size(); i++) {
       int day = week.problem().sessions().get(i).day().ordinal();
@@ -106,7 +109,7 @@ public final class BlockPlanner {
     return sessions;
   }
 
-  private static EarlierSession earlier(Plan plan, int daysBeforeMonday) {
+  private EarlierSession earlier(Plan plan, int daysBeforeMonday) {
     List<Exercise> work = plan.session().work().toList();
     Map<String, Integer> directSets = new HashMap<>();
     for (Exercise exercise : work) {
@@ -114,8 +117,26 @@ public final class BlockPlanner {
         directSets.merge(muscle, plan.problem().clock().rounds(), Integer::sum);
       }
     }
-    return new EarlierSession(
-        daysBeforeMonday, work.stream().map(Exercise::id).toList(), directSets);
+    Set<String> main = mainLifts(plan);
+    List<String> accessories =
+        work.stream().map(Exercise::id).filter(id -> !main.contains(id)).toList();
+    return new EarlierSession(daysBeforeMonday, accessories, directSets);
+  }
+
+  /** The first exercise of each big movement pattern. */
+  private Set<String> mainLifts(Plan plan) {
+    Map<MovementPattern, String> first = new LinkedHashMap<>();
+    plan.session()
+        .work()
+        .filter(Exercise::multiJoint)
+        .forEach(
+            exercise ->
+                catalogue
+                    .wants()
+                    .patternOf(exercise)
+                    .filter(MovementPattern::big)
+                    .ifPresent(pattern -> first.putIfAbsent(pattern, exercise.id())));
+    return new LinkedHashSet<>(first.values());
   }
 
   private List<WeekSession> sessions(WeekProblem first, int week, List<WeekPlan> before) {
@@ -126,6 +147,9 @@ public final class BlockPlanner {
       if (week > 1) {
         Plan lastTime = before.get(week - 2).plans().get(sessions.size());
         draft.likes.addAll(ofTheSameFamilies(session.problem(), lastTime, before));
+        if (week % BlockProgress.CYCLE != 1) {
+          draft.include.addAll(mainLifts(lastTime));
+        }
       }
       Problem problem = draft.problem();
       sessions.add(
