@@ -148,7 +148,7 @@ class CompareCommandTest {
 
   @Test
   void fewerOptionsThanAskedForAreSaidToBe() {
-    Cli compare = compare("6 min, calves", "--options", "9");
+    Cli compare = compare("6 min, calves, sore ankles", "--options", "9");
     assertThat(compare.err()).startsWith("Only ").contains(" of 9 plans");
     assertThat(compare.status()).isEqualTo(Exit.DONE);
   }

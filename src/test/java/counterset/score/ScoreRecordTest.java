@@ -23,8 +23,6 @@ class ScoreRecordTest {
       Set.of(
           // Easy sets count half, and a region asks less of its muscle groups.
           "targetUncovered",
-          // What stands ready is free.
-          "equipmentChange",
           // Seconds are free up to a limit.
           "changeoverSeconds",
           // Only the way down counts.
@@ -34,7 +32,7 @@ class ScoreRecordTest {
           "jointAgain",
           // The order of work goes by tiers.
           "lightBeforeHeavy",
-          // One thing for another is one change, another load of it none.
+          // One thing for another is one change, another load of it and what stands ready are free.
           "equipmentChange",
           // A load can be chosen.
           "tooEasy",
