@@ -37,6 +37,7 @@ public final class PlanFileReader {
           "timeline",
           "supersets",
           "coverage",
+          "patterns",
           "changeovers",
           "tracks",
           "equipmentList",

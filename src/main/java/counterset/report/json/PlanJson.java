@@ -11,11 +11,13 @@ import counterset.model.Catalogue;
 import counterset.model.Changeover;
 import counterset.model.Exercise;
 import counterset.model.Fetch;
+import counterset.model.IntervalKind;
 import counterset.model.Plan;
 import counterset.model.Superset;
 import counterset.model.TargetCoverage;
 import counterset.problem.PlanFileReader;
 import counterset.problem.ProblemJson;
+import counterset.score.WorkDone;
 
 /** Writes plans. Reading the result gives the same session. */
 public final class PlanJson {
@@ -23,11 +25,13 @@ public final class PlanJson {
   private final Plan plan;
   private final Catalogue catalogue;
   private final TrackJson tracks;
+  private final WorkDone done;
 
   PlanJson(Plan plan, Catalogue catalogue) {
     this.plan = plan;
     this.catalogue = catalogue;
     this.tracks = new TrackJson(plan, catalogue);
+    this.done = WorkDone.of(plan.problem(), catalogue, plan.session());
   }
 
   /** The tree of a plan. */
@@ -48,6 +52,7 @@ public final class PlanJson {
     json.set("timeline", Nodes.objects(Announcements.of(plan, catalogue), this::interval));
     json.set("supersets", Nodes.objects(plan.session().supersets(), this::superset));
     json.set("coverage", coverage());
+    json.set("patterns", Nodes.objects(done.patterns(), PlanJson::pattern));
     json.set("changeovers", changeovers());
     json.set("tracks", tracks.tracks());
     json.set("equipmentList", equipmentList());
@@ -58,7 +63,7 @@ public final class PlanJson {
   }
 
   ArrayNode coverage() {
-    return Nodes.objects(plan.coverage(), PlanJson::coverage);
+    return Nodes.objects(plan.coverage(), this::coverage);
   }
 
   ArrayNode changeovers() {
@@ -72,6 +77,13 @@ public final class PlanJson {
   private void interval(Announcement announcement, ObjectNode json) {
     TrackJson.interval(announcement.interval(), json);
     json.put("say", announcement.text());
+    if (announcement.interval().kind() == IntervalKind.WORK) {
+      announcement
+          .interval()
+          .exercise()
+          .map(done::effort)
+          .ifPresent(it -> json.put("effort", it.id()));
+    }
     tracks.beside(announcement.interval(), json);
   }
 
@@ -83,12 +95,20 @@ public final class PlanJson {
     json.set("why", Nodes.texts(new Reasons(plan, catalogue).of(superset)));
   }
 
-  private static void coverage(TargetCoverage target, ObjectNode json) {
+  private static void pattern(WorkDone.Pattern pattern, ObjectNode json) {
+    json.put("pattern", pattern.id()).put("share", pattern.share());
+    json.set("exercises", Nodes.texts(pattern.exercises()));
+  }
+
+  private void coverage(TargetCoverage target, ObjectNode json) {
+    int place = plan.coverage().indexOf(target);
     json.put("muscle", target.muscle())
         .put("direct", target.direct())
         .put("indirect", target.indirect())
         .put("sets", target.sets())
-        .put("minSets", target.minSets());
+        .put("minSets", target.minSets())
+        .put("credit", done.credit(place))
+        .put("working", done.working(place));
   }
 
   private void changeover(Changeover changeover, ObjectNode json) {
