@@ -64,6 +64,7 @@ class PlanJsonTest {
             "timeline",
             "supersets",
             "coverage",
+            "patterns",
             "changeovers",
             "tracks",
             "equipmentList",
@@ -75,6 +76,9 @@ class PlanJsonTest {
     for (JsonNode target : json.get("coverage")) {
       assertThat(target.get("sets").asDouble())
           .isEqualTo(target.get("direct").asInt() + 0.5 * target.get("indirect").asInt());
+      assertThat(target.get("credit").asDouble())
+          .isBetween(target.get("sets").asDouble() / 2, target.get("sets").asDouble());
+      assertThat(target.get("working").asInt()).isBetween(0, target.get("direct").asInt());
     }
   }
 
