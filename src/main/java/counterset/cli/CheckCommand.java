@@ -102,6 +102,8 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private final CatalogueOptions catalogues = new CatalogueOptions();
 
+  @Mixin final DetailOption length = new DetailOption();
+
   CheckCommand(Shell shell) {
     this.shell = shell;
   }
@@ -200,7 +202,7 @@ final class CheckCommand implements Callable<Integer> {
         .print(
             format == Format.JSON
                 ? PlanJson.text(after, catalogue)
-                : RunSheet.of(after, catalogue, shell.colour()));
+                : RunSheet.of(after, catalogue, shell.colour(), length.detail()));
     shell.out().flush();
     if (better.isBetter()) {
       shell.say(count(better) + ", " + better.worth() + ":");
@@ -229,7 +231,8 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void write(Plan after) {
-    WriteFiles.write(files, new Handout(after, catalogue, catalogues.pictures(shell)), shell);
+    WriteFiles.write(
+        files, new Handout(after, catalogue, catalogues.pictures(shell), length.detail()), shell);
   }
 
   private void line(String text) {

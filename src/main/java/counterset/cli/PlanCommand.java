@@ -49,6 +49,8 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin final CatalogueOptions catalogues = new CatalogueOptions();
 
+  @Mixin final DetailOption length = new DetailOption();
+
   @Mixin final PastOptions past = new PastOptions();
 
   @Option(names = "--format", paramLabel = "KIND", description = "text (the run sheet) or json.")
@@ -154,7 +156,13 @@ final class PlanCommand implements Callable<Integer> {
 
   private Handout handout(Plan plan, Catalogue catalogue, List<LoadAdvice> loads) {
     return new Handout(
-        plan, catalogue, loads, plan.problem().date(), start.time(), catalogues.pictures(shell));
+        plan,
+        catalogue,
+        loads,
+        plan.problem().date(),
+        start.time(),
+        catalogues.pictures(shell),
+        length.detail());
   }
 
   /**

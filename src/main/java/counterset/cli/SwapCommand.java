@@ -97,6 +97,8 @@ final class SwapCommand implements Callable<Integer> {
 
   @Mixin private final CatalogueOptions catalogues = new CatalogueOptions();
 
+  @Mixin final DetailOption length = new DetailOption();
+
   SwapCommand(Shell shell) {
     this.shell = shell;
   }
@@ -168,7 +170,7 @@ final class SwapCommand implements Callable<Integer> {
         .print(
             format == Format.JSON
                 ? PlanJson.text(after, catalogue)
-                : RunSheet.of(after, catalogue, shell.colour()));
+                : RunSheet.of(after, catalogue, shell.colour(), length.detail()));
     shell.out().flush();
     words.told(exercise, after).forEach(shell::say);
     if (reflow) {
@@ -195,6 +197,7 @@ final class SwapCommand implements Callable<Integer> {
   }
 
   private void write(Plan after) {
-    WriteFiles.write(files, new Handout(after, catalogue, catalogues.pictures(shell)), shell);
+    WriteFiles.write(
+        files, new Handout(after, catalogue, catalogues.pictures(shell), length.detail()), shell);
   }
 }

@@ -50,6 +50,8 @@ final class WeekCommand implements Callable<Integer> {
 
   @Mixin private final CatalogueOptions catalogues = new CatalogueOptions();
 
+  @Mixin final DetailOption length = new DetailOption();
+
   @Mixin private final PastOptions past = new PastOptions();
 
   @Option(names = "--format", paramLabel = "KIND", description = "text or json.")
@@ -133,7 +135,8 @@ final class WeekCommand implements Callable<Integer> {
             catalogue,
             done.monday(),
             start.time(),
-            catalogues.pictures(shell)),
+            catalogues.pictures(shell),
+            length.detail()),
         request.echo());
   }
 
@@ -175,7 +178,8 @@ final class WeekCommand implements Callable<Integer> {
             catalogue,
             monday,
             start.time(),
-            catalogues.pictures(shell)),
+            catalogues.pictures(shell),
+            length.detail()),
         List.of());
   }
 

@@ -28,12 +28,12 @@ public final class ScoreWords {
         hard == 0 ? "all rules kept" : "rules broken, by " + English.count(-hard, "point");
     String wishes =
         medium == 0 ? "all wishes met" : "wishes not met, by " + English.count(-medium, "point");
-    return rules
-        + ", "
-        + wishes
-        + ", "
-        + points(soft)
-        + (Math.abs(soft) == 1 ? " point" : " points");
+    return rules + ", " + wishes + ", " + count(soft);
+  }
+
+  /** {@code -12 points}. */
+  public static String count(int points) {
+    return points(points) + (Math.abs(points) == 1 ? " point" : " points");
   }
 
   /** What it counted: {@code Equipment changes: 4 items taken up or put away}. */

@@ -6,15 +6,15 @@ import counterset.model.English;
 import counterset.model.Match;
 import java.util.List;
 
-/** Little is taken up or put away; a unit is a thing, or one exchanged for another. */
+/** Little is taken up or put away; a unit is an item, or one exchanged for another. */
 public final class EquipmentChange extends StepConstraint {
 
   EquipmentChange() {
     super(
         "equipmentChange",
-        points(3),
+        points(2),
         "Little is taken up or put away between exercises.",
-        "per thing, or one exchanged for another; another weight of the same and what stands ready are free",
+        "per item, or one exchanged for another; what stands ready, such as a chair, is free",
         "Equipment changes");
   }
 

@@ -38,7 +38,6 @@ public final class Kit {
   private final int[] putOn;
   private final int[] takeOff;
   private final long placed;
-  private final long[] siblings;
 
   /**
    * Compiles the items of exercises.
@@ -65,7 +64,6 @@ public final class Kit {
     putOn = items.stream().mapToInt(item -> item.equipment().putOnSeconds()).toArray();
     takeOff = items.stream().mapToInt(item -> item.equipment().takeOffSeconds()).toArray();
     placed = placed();
-    siblings = items.stream().mapToLong(this::siblings).toArray();
     for (Exercise exercise : exercises) {
       handlings.put(exercise.id(), compile(exercise));
     }
@@ -76,15 +74,6 @@ public final class Kit {
     for (int bit = 0; bit < items.size(); bit++) {
       boolean stands = items.get(bit).equipment().kind() == EquipmentKind.PLACED;
       bits |= stands ? 1L << bit : 0;
-    }
-    return bits;
-  }
-
-  /** All items of the same equipment. */
-  private long siblings(Item item) {
-    long bits = 0;
-    for (int bit = 0; bit < items.size(); bit++) {
-      bits |= items.get(bit).equipment().equals(item.equipment()) ? 1L << bit : 0;
     }
     return bits;
   }
@@ -126,20 +115,13 @@ public final class Kit {
   }
 
   /**
-   * How many things pass through the hands: what is put away for what is taken up is one exchange,
-   * another load of the same equipment is none, and what is placed stands ready once it is out.
+   * How many items pass through the hands: what is put away for what is taken up is one exchange,
+   * and what is placed stands ready once it is out.
    */
   public int inHand(long inUse, Handling next) {
-    long off = takenOff(inUse, next) & ~placed;
-    long on = putOn(inUse, next) & ~placed;
-    for (long rest = on; rest != 0; rest &= rest - 1) {
-      long same = off & siblings[Long.numberOfTrailingZeros(rest)];
-      if (same != 0) {
-        off &= ~Long.lowestOneBit(same);
-        on &= ~Long.lowestOneBit(rest);
-      }
-    }
-    return Math.max(Long.bitCount(off), Long.bitCount(on));
+    return Math.max(
+        Long.bitCount(takenOff(inUse, next) & ~placed),
+        Long.bitCount(putOn(inUse, next) & ~placed));
   }
 
   /** The seconds from one exercise to the next. */

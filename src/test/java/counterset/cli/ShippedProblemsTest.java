@@ -12,6 +12,7 @@ import counterset.model.Interval;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.report.json.PlanJson;
+import counterset.report.text.Detail;
 import counterset.report.text.RunSheet;
 import counterset.search.Effort;
 import counterset.search.Limit;
@@ -55,7 +56,7 @@ class ShippedProblemsTest {
         .isZero();
     clockIsWhole(plan, softly);
     softly
-        .assertThat(RunSheet.of(plan, Catalogues.embedded(), false).lines())
+        .assertThat(RunSheet.of(plan, Catalogues.embedded(), false, Detail.FULL).lines())
         .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(WIDEST));
     fileIsValid(PlanJson.text(plan, Catalogues.embedded()), softly);
     softly.assertAll();

@@ -1,7 +1,6 @@
 package counterset.referee;
 
 import counterset.model.Catalogue;
-import counterset.model.Equipment;
 import counterset.model.EquipmentKind;
 import counterset.model.Exercise;
 import counterset.model.Joint;
@@ -89,26 +88,18 @@ final class Choices {
     return all;
   }
 
-  /**
-   * How many things are carried away or fetched, whichever is more. What is placed stands ready,
-   * and a dumbbell for a dumbbell is nothing.
-   */
+  /** How many items are carried away or fetched, whichever is more. What is placed stands ready. */
   int carried(long away, long fetched) {
-    List<String> left = carried(away);
-    List<String> taken = carried(fetched);
-    List.copyOf(taken).stream().filter(left::remove).forEach(taken::remove);
-    return Math.max(left.size(), taken.size());
+    return Math.max(carried(away), carried(fetched));
   }
 
-  private List<String> carried(long set) {
-    List<String> ids = new ArrayList<>();
+  private int carried(long set) {
+    int count = 0;
     for (int item = 0; item < items.size(); item++) {
-      Equipment equipment = catalogue.equipment().get(items.get(item).equipment());
-      if ((set >> item & 1) != 0 && equipment.kind() != EquipmentKind.PLACED) {
-        ids.add(equipment.id());
-      }
+      EquipmentKind kind = catalogue.equipment().get(items.get(item).equipment()).kind();
+      count += (set >> item & 1) != 0 && kind != EquipmentKind.PLACED ? 1 : 0;
     }
-    return ids;
+    return count;
   }
 
   /** Seconds to take up all these items. */

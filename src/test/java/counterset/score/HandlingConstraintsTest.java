@@ -95,13 +95,9 @@ class HandlingConstraintsTest {
   }
 
   @Test
-  void equipmentChangeIsFreeForAnotherCountOrLoadOfTheSame() {
-    silent(EquipmentChange.class, session().superset(dumbbell, dumbbells).superset(lighter));
-    silent(EquipmentChange.class, session().superset(lighter, dumbbell));
-  }
-
-  @Test
   void equipmentChangeTakesOneForAnotherForOneChange() {
+    costs(EquipmentChange.class, 1, session().superset(dumbbell, dumbbells));
+    costs(EquipmentChange.class, 1, session().superset(dumbbell, lighter));
     costs(EquipmentChange.class, 2, session().superset(standing, worn).superset(dumbbell));
   }
 

@@ -32,7 +32,7 @@ class ScoreRecordTest {
           "jointAgain",
           // The order of work goes by tiers.
           "lightBeforeHeavy",
-          // One thing for another is one change, another load of it and what stands ready are free.
+          // One item for another is one change, and what stands ready is free.
           "equipmentChange",
           // A load can be chosen.
           "tooEasy",

@@ -7,6 +7,7 @@ import counterset.report.html.ComparePage;
 import counterset.report.html.Pictures;
 import counterset.report.json.CompareJson;
 import counterset.report.text.CompareSheet;
+import counterset.report.text.Detail;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -29,7 +30,7 @@ public record CompareHandout(Comparison comparison, Catalogue catalogue, Picture
   public Map<Path, String> plans(Path folder) {
     Map<Path, String> texts = new LinkedHashMap<>();
     for (Compared compared : comparison.feasible()) {
-      Handout plan = new Handout(compared.plan(), catalogue, pictures);
+      Handout plan = new Handout(compared.plan(), catalogue, pictures, Detail.BRIEF);
       for (String ending : Handout.IN_A_FOLDER) {
         texts.put(
             folder.resolve("option-" + compared.number() + ending),

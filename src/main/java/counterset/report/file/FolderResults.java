@@ -5,6 +5,7 @@ import counterset.model.Catalogue;
 import counterset.model.Plan;
 import counterset.model.WeekPlan;
 import counterset.report.html.Pictures;
+import counterset.report.text.Detail;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -34,7 +35,7 @@ public record FolderResults(Path folder, List<String> kinds, Catalogue catalogue
 
   @Override
   public void write(String file, Plan plan) {
-    Handout handout = new Handout(plan, catalogue, pictures);
+    Handout handout = new Handout(plan, catalogue, pictures, Detail.BRIEF);
     write(file, ending -> Handout.KINDS.render(ending, handout));
   }
 
@@ -42,7 +43,13 @@ public record FolderResults(Path folder, List<String> kinds, Catalogue catalogue
   public void write(String file, WeekPlan week) {
     WeekHandout handout =
         new WeekHandout(
-            List.of(week), List.of(), catalogue, Optional.empty(), Optional.empty(), pictures);
+            List.of(week),
+            List.of(),
+            catalogue,
+            Optional.empty(),
+            Optional.empty(),
+            pictures,
+            Detail.BRIEF);
     write(file, ending -> WeekHandout.KINDS.render(ending, handout));
   }
 

@@ -9,6 +9,7 @@ import counterset.report.ics.CalendarFile;
 import counterset.report.json.LoadJson;
 import counterset.report.json.PlanJson;
 import counterset.report.md.Notes;
+import counterset.report.text.Detail;
 import counterset.report.text.RunSheet;
 import counterset.report.vtt.Captions;
 import counterset.report.vtt.Chapters;
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param day of the session, if it is known
  * @param start when the session begins, if it is known
  * @param pictures of the exercises, for pages
+ * @param detail of the run sheet
  */
 public record Handout(
     Plan plan,
@@ -32,7 +34,8 @@ public record Handout(
     List<LoadAdvice> loads,
     Optional<LocalDate> day,
     Optional<LocalTime> start,
-    Pictures pictures) {
+    Pictures pictures,
+    Detail detail) {
 
   /** The kinds of file that a plan can be written to. */
   public static final Kinds<Handout> KINDS =
@@ -50,8 +53,8 @@ public record Handout(
   static final List<String> IN_A_FOLDER = List.of(".txt", ".json", ".html");
 
   /** A plan of which no more is known than it says itself. */
-  public Handout(Plan plan, Catalogue catalogue, Pictures pictures) {
-    this(plan, catalogue, List.of(), plan.problem().date(), Optional.empty(), pictures);
+  public Handout(Plan plan, Catalogue catalogue, Pictures pictures, Detail detail) {
+    this(plan, catalogue, List.of(), plan.problem().date(), Optional.empty(), pictures, detail);
   }
 
   /** Whether a program reads the file again, as {@code check} does. */
@@ -66,7 +69,7 @@ public record Handout(
 
   /** The run sheet. */
   public String text(boolean colour) {
-    return RunSheet.of(plan, catalogue, colour, loads);
+    return RunSheet.of(plan, catalogue, colour, detail, loads);
   }
 
   /** The plan file. */

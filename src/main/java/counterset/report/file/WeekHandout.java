@@ -9,6 +9,7 @@ import counterset.report.html.WeekPage;
 import counterset.report.ics.CalendarFile;
 import counterset.report.json.WeekPlanJson;
 import counterset.report.md.Notes;
+import counterset.report.text.Detail;
 import counterset.report.text.WeekSheet;
 import counterset.training.LoadAdvice;
 import java.nio.file.Path;
@@ -27,6 +28,7 @@ import java.util.Optional;
  * @param monday of the first week, if it is known
  * @param start when each session begins, if it is known
  * @param pictures of the exercises, for pages
+ * @param detail of the run sheets
  */
 public record WeekHandout(
     List<WeekPlan> weeks,
@@ -34,7 +36,8 @@ public record WeekHandout(
     Catalogue catalogue,
     Optional<LocalDate> monday,
     Optional<LocalTime> start,
-    Pictures pictures) {
+    Pictures pictures,
+    Detail detail) {
 
   /** The kinds of file that a week, or a block, can be written to as a whole. */
   public static final Kinds<WeekHandout> KINDS =
@@ -56,7 +59,8 @@ public record WeekHandout(
         String name = prefix + WeekJson.id(plan.problem().sessions().get(i).day());
         List<LoadAdvice> advice = loads.isEmpty() ? List.of() : loads.get(i);
         Handout session =
-            new Handout(plan.plans().get(i), catalogue, advice, Optional.empty(), start, pictures);
+            new Handout(
+                plan.plans().get(i), catalogue, advice, Optional.empty(), start, pictures, detail);
         for (String ending : Handout.IN_A_FOLDER) {
           texts.put(folder.resolve(name + ending), Handout.KINDS.render(ending, session));
         }
@@ -75,7 +79,7 @@ public record WeekHandout(
   /** The week, or the block, as text. */
   public String text(boolean colour) {
     return weeks.size() == 1
-        ? WeekSheet.of(weeks.get(0), catalogue, colour, loads)
-        : WeekSheet.block(weeks, catalogue, colour);
+        ? WeekSheet.of(weeks.get(0), catalogue, colour, detail, loads)
+        : WeekSheet.block(weeks, catalogue, colour, detail);
   }
 }

@@ -18,6 +18,7 @@ import java.util.Optional;
 /** The session by the second. */
 final class ClockPart {
 
+  private final Detail detail;
   private final Page page;
   private final Plan plan;
   private final Course course;
@@ -25,12 +26,13 @@ final class ClockPart {
   private final WorkPart work;
   private final List<Announcement> announcements;
 
-  ClockPart(Page page, Plan plan, Catalogue catalogue) {
+  ClockPart(Page page, Plan plan, Catalogue catalogue, Detail detail) {
+    this.detail = detail;
     this.page = page;
     this.plan = plan;
     this.course = new Course(plan, catalogue);
     this.handling = new HandlingWords(plan.problem(), catalogue);
-    this.work = new WorkPart(page, plan, catalogue, course);
+    this.work = new WorkPart(page, plan, catalogue, course, detail);
     this.announcements = Announcements.of(plan, catalogue);
   }
 
@@ -93,6 +95,9 @@ final class ClockPart {
     List<String> tasks = changeover.map(handling::sentences).orElse(List.of());
     if (!tasks.isEmpty()) {
       page.plain("        Do     ", String.join(" ", tasks));
+    }
+    if (!detail.isFull()) {
+      return;
     }
     List<String> said = new ArrayList<>(announcement.sentences());
     said.removeAll(tasks);

@@ -4,6 +4,7 @@ import counterset.explain.BlockWords;
 import counterset.explain.ScoreWords;
 import counterset.model.English;
 import counterset.model.Plan;
+import counterset.model.PlanScore;
 import counterset.model.TargetCoverage;
 import counterset.report.Times;
 
@@ -12,13 +13,14 @@ public final class SessionLine {
 
   private SessionLine() {}
 
-  /** {@code 19:50 of 20:00, 8 supersets, 6 of 6 targets, medium 0, soft +27: Lunch-break legs}. */
+  /**
+   * {@code 19:50 of 20:00, 8 supersets, 6 of 6 targets, all rules kept, all wishes met, -27 points:
+   * Lunch-break legs}.
+   */
   public static String of(Plan plan) {
     long covered = plan.coverage().stream().filter(TargetCoverage::isCovered).count();
-    String score =
-        plan.score().feasible()
-            ? "medium " + plan.score().medium() + ", soft " + ScoreWords.points(plan.score().soft())
-            : "NOT FEASIBLE, hard " + plan.score().hard();
+    PlanScore score = plan.score();
+    String worth = ScoreWords.sentence(score.hard(), score.medium(), score.soft());
     return Times.clock(plan.totals().seconds())
         + " of "
         + Times.clock(60 * plan.problem().minutes())
@@ -29,7 +31,8 @@ public final class SessionLine {
         + " of "
         + English.count(plan.coverage().size(), "target")
         + ", "
-        + score
+        + (score.feasible() ? "" : "NOT FEASIBLE, ")
+        + worth
         + (plan.solver().complete() ? "" : ", interrupted")
         + ": "
         + plan.problem().title().replaceAll("\\p{Cntrl}", " ");

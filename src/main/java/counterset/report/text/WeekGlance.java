@@ -55,8 +55,8 @@ final class WeekGlance {
               + Times.clock(60 * plan.problem().minutes())
               + ", "
               + English.count(plan.totals().supersets(), "superset")
-              + ", soft "
-              + ScoreWords.points(plan.score().soft())
+              + ", "
+              + ScoreWords.count(plan.score().soft())
               + (plan.score().feasible() ? "" : ", BREAKS A RULE"));
     }
   }
@@ -116,12 +116,7 @@ final class WeekGlance {
     page.blank();
     page.strong(
         "",
-        "SCORE OF THE WEEK  hard "
-            + score.hard()
-            + ", medium "
-            + score.medium()
-            + ", soft "
-            + ScoreWords.points(score.soft()));
+        "SCORE OF THE WEEK  " + ScoreWords.sentence(score.hard(), score.medium(), score.soft()));
     int sessions = week.plans().stream().mapToInt(plan -> plan.score().soft()).sum();
     page.plain(lead(sessions), "All sessions by themselves");
     for (PlanScore.Line line : score.lines()) {

@@ -19,7 +19,11 @@ public final class WeekSheet {
    * @param loads advice on loads by session; empty if no journal was read
    */
   public static String of(
-      WeekPlan week, Catalogue catalogue, boolean colour, List<List<LoadAdvice>> loads) {
+      WeekPlan week,
+      Catalogue catalogue,
+      boolean colour,
+      Detail detail,
+      List<List<LoadAdvice>> loads) {
     StringBuilder text = new StringBuilder(glance(week, catalogue, colour));
     for (int i = 0; i < week.plans().size(); i++) {
       Page page = new Page(colour);
@@ -39,13 +43,15 @@ public final class WeekSheet {
                   week.plans().get(i),
                   catalogue,
                   colour,
+                  detail,
                   loads.isEmpty() ? List.of() : loads.get(i)));
     }
     return text.toString();
   }
 
   /** Several weeks, one after the other. */
-  public static String block(List<WeekPlan> weeks, Catalogue catalogue, boolean colour) {
+  public static String block(
+      List<WeekPlan> weeks, Catalogue catalogue, boolean colour, Detail detail) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < weeks.size(); i++) {
       Page page = new Page(colour);
@@ -55,7 +61,7 @@ public final class WeekSheet {
       page.strong("", "#".repeat(Page.WIDTH));
       page.strong("", "WEEK " + (i + 1) + " OF " + weeks.size());
       page.blank();
-      text.append(page.text()).append(of(weeks.get(i), catalogue, colour, List.of()));
+      text.append(page.text()).append(of(weeks.get(i), catalogue, colour, detail, List.of()));
     }
     return text.toString();
   }

@@ -24,13 +24,14 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A superset: its heading, and each exercise with its equipment, its set-up, its cues and what to
- * watch for.
+ * A superset: its heading, and each exercise with its equipment, its set-up and its first cue; in
+ * full all its cues and what to watch for.
  */
 final class WorkPart {
 
   private static final String DETAIL = "           ";
 
+  private final Detail detail;
   private final Page page;
   private final Plan plan;
   private final Catalogue catalogue;
@@ -42,7 +43,8 @@ final class WorkPart {
   private final Set<String> explained = new HashSet<>();
   private int superset;
 
-  WorkPart(Page page, Plan plan, Catalogue catalogue, Course course) {
+  WorkPart(Page page, Plan plan, Catalogue catalogue, Course course, Detail detail) {
+    this.detail = detail;
     this.page = page;
     this.plan = plan;
     this.catalogue = catalogue;
@@ -73,8 +75,10 @@ final class WorkPart {
     }
     if (first) {
       page.plain(DETAIL + "Set up ", exercise.setup());
-      detail("Cue    ", exercise.cues());
-      detail("Watch  ", exercise.faults().stream().limit(1).toList());
+      detail("Cue    ", detail.isFull() ? exercise.cues() : exercise.cues().subList(0, 1));
+      if (detail.isFull()) {
+        detail("Watch  ", exercise.faults().stream().limit(1).toList());
+      }
     }
     show.write(work, DETAIL);
   }

@@ -3,6 +3,7 @@ package counterset.report.text;
 import counterset.explain.BoundWords;
 import counterset.explain.ScoreWords;
 import counterset.model.Catalogue;
+import counterset.model.English;
 import counterset.model.Plan;
 import counterset.model.PlanScore;
 import counterset.model.SolverNote;
@@ -20,6 +21,26 @@ final class WorthPart {
     coverage(page, plan, catalogue);
     TrackPart.coverage(page, plan, catalogue);
     score(page, plan);
+  }
+
+  /** On a few lines. */
+  static void brief(Page page, Plan plan, Catalogue catalogue) {
+    List<String> targets =
+        plan.coverage().stream()
+            .map(
+                target ->
+                    English.lower(name(target, catalogue))
+                        + String.format(Locale.ROOT, " %.1f", target.sets())
+                        + (target.isCovered() ? "" : " (SHORT)"))
+            .toList();
+    page.blank();
+    page.strong("", "COVERAGE  in sets, indirect ones by half");
+    page.plain("  ", English.capital(English.list(targets)));
+    PlanScore score = plan.score();
+    page.blank();
+    page.strong("", "SCORE  " + ScoreWords.sentence(score.hard(), score.medium(), score.soft()));
+    plan.bound().ifPresent(bound -> page.plain("  ", BoundWords.of(bound, score)));
+    solver(page, plan.solver());
   }
 
   private static void coverage(Page page, Plan plan, Catalogue catalogue) {
@@ -60,7 +81,10 @@ final class WorthPart {
       page.plain(lead, ScoreWords.counted(line, plan) + level);
     }
     plan.bound().ifPresent(bound -> page.plain("        ", BoundWords.of(bound, score)));
-    SolverNote note = plan.solver();
+    solver(page, plan.solver());
+  }
+
+  private static void solver(Page page, SolverNote note) {
     String how = note.moves() > 0 ? ", " + note.moves() + " moves" : "";
     page.faint(
         "  ",

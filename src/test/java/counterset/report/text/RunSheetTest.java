@@ -62,9 +62,32 @@ class RunSheetTest {
   @Test
   void colourIsOnlyAnExtra() {
     Plan plan = Plans.legs();
-    String coloured = RunSheet.of(plan, Plans.CATALOGUE, true);
+    String coloured = RunSheet.of(plan, Plans.CATALOGUE, true, Detail.FULL);
     assertThat(coloured).contains("\u001b[1m");
     assertThat(coloured.replaceAll("\u001b\\[[0-9]m", "")).isEqualTo(sheet(plan));
+  }
+
+  /** Half as long, and still all that one needs to lead it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"legs", "upper-rounds", "broken", "class"})
+  void inBriefNamesEveryExerciseItsSetUpAndItsFirstCue(String name) {
+    Plan plan = Plans.all().get(name);
+    String text = RunSheet.of(plan, Plans.CATALOGUE, false, Detail.BRIEF);
+    String flat = text.replaceAll("\\s+", " ");
+    plan.session()
+        .supersets()
+        .forEach(
+            superset ->
+                assertThat(superset.exercises())
+                    .allSatisfy(
+                        exercise ->
+                            assertThat(flat)
+                                .contains(exercise.name(), exercise.setup())
+                                .contains(exercise.cues().get(0))));
+    plan.cautions().forEach(caution -> assertThat(flat).contains(caution));
+    assertThat(text.lines()).allMatch(line -> line.length() <= 100);
+    assertThat(text.length()).isLessThan(sheet(plan).length() * 3 / 4);
+    assertThat(flat).doesNotContain(" Watch ", " Say ");
   }
 
   @Test
@@ -79,14 +102,14 @@ class RunSheetTest {
   void onOneLine() {
     assertThat(SessionLine.of(Plans.legs()))
         .matches(
-            "19:55 of 20:00, 8 supersets, 6 of 6 targets, medium 0, soft [-+]?[0-9]+: Lunch-break"
-                + " legs");
+            "19:55 of 20:00, 8 supersets, 6 of 6 targets, all rules kept, all wishes met,"
+                + " [-+]?[0-9]+ points?: Lunch-break legs");
     assertThat(SessionLine.of(Plans.broken()))
-        .contains("NOT FEASIBLE, hard -")
+        .contains("NOT FEASIBLE, rules broken, by ")
         .endsWith(", interrupted: Too much");
   }
 
   private static String sheet(Plan plan) {
-    return RunSheet.of(plan, Plans.CATALOGUE, false);
+    return RunSheet.of(plan, Plans.CATALOGUE, false, Detail.FULL);
   }
 }
