@@ -43,7 +43,7 @@ class WeekCommandTest {
     assertThat(week.out())
         .contains(
             "Read as: Monday: targets: quadriceps\n", "Read as: Thursday: targets: hamstrings\n")
-        .contains("\nTHE WEEK AT A GLANCE", "\nSCORE OF THE WEEK  hard 0, ")
+        .contains("\nTHE WEEK AT A GLANCE", "\nSCORE OF THE WEEK  all rules kept, ")
         .contains("\nMONDAY, session 1 of 2\n", "\nTHURSDAY, session 2 of 2\n")
         .contains("Iversen 2021", "Pelland 2024", "WHO 2020", "Garber 2011");
     assertThat(week.out().lines().filter(line -> !line.startsWith("Read as")))

@@ -52,7 +52,7 @@ class ScoreWordsTest {
   void whatWasCounted() {
     Plan plan = Plans.legs();
     assertThat(plan.score().lines().stream().map(line -> ScoreWords.counted(line, plan)))
-        .contains("Equipment changes: 1 item taken up or put away");
+        .contains("Equipment changes: 5 items taken up or put away");
     assertThat(ScoreWords.points(12)).isEqualTo("+12");
     assertThat(ScoreWords.points(0)).isEqualTo("0");
   }
