@@ -11,7 +11,7 @@ public final class Known extends PlaceConstraint {
   Known() {
     super(
         "known",
-        points(4),
+        points(5),
         "Staples of the trade come before lesser-known exercises.",
         "per position with an exercise that is no staple",
         "Exercises that are no staples");

@@ -16,14 +16,14 @@ import java.util.Map;
  */
 public final class RoundsByLength {
 
-  private static final int MOST = 3;
+  private static final int MOST = 5;
 
   /** Up to this many minutes lesser exercises may fill a third of the places. */
   private static final int SHORT = 25;
 
   private RoundsByLength() {}
 
-  /** The rounds for a problem of one round, 1 to 3. */
+  /** The rounds for a problem of one round, 1 to 5. */
   public static int of(Problem problem, Catalogue catalogue) {
     List<Exercise> exercises = new ExerciseFilter(problem, catalogue).main();
     SessionFacts facts = new SessionFacts(problem, catalogue, exercises, 1);

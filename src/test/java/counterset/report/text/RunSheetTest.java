@@ -87,7 +87,7 @@ class RunSheetTest {
     plan.cautions().forEach(caution -> assertThat(flat).contains(caution));
     assertThat(text.lines()).allMatch(line -> line.length() <= 100);
     assertThat(text.length()).isLessThan(sheet(plan).length() * 9 / 10);
-    assertThat(flat).doesNotContain(" Watch ", " Say ");
+    assertThat(flat).doesNotContain(" Watch ", " Say Rest");
   }
 
   @Test
