@@ -18,7 +18,7 @@ public final class RoundsByLength {
 
   private static final int MOST = 5;
 
-  /** Up to this many minutes lesser exercises may fill a third of the places. */
+  /** Up to this many minutes lesser exercises may fill two places of five. */
   private static final int SHORT = 25;
 
   private RoundsByLength() {}
@@ -27,26 +27,35 @@ public final class RoundsByLength {
   public static int of(Problem problem, Catalogue catalogue) {
     List<Exercise> exercises = new ExerciseFilter(problem, catalogue).main();
     SessionFacts facts = new SessionFacts(problem, catalogue, exercises, 1);
-    Map<String, Integer> placesByMovement = new HashMap<>();
+    Map<Integer, Map<String, Integer>> byPattern = new HashMap<>();
     for (Candidate candidate : facts.candidates()) {
       if (candidate.merit().fillsPattern()) {
-        int places = candidate.unilateral() ? 2 : 1;
-        placesByMovement.merge(candidate.exercise().family(), places, Math::max);
+        byPattern
+            .computeIfAbsent(candidate.merit().pattern(), pattern -> new HashMap<>())
+            .merge(candidate.exercise().family(), candidate.unilateral() ? 2 : 1, Math::max);
       }
     }
-    int supply = placesByMovement.values().stream().mapToInt(Integer::intValue).sum();
-    if (problem.minutes() <= SHORT) {
-      supply += supply / 2;
-    }
     int rounds = 1;
-    while (rounds < MOST && places(problem.clock(), problem.minutes(), rounds) > supply) {
+    while (rounds < MOST && !fills(facts, byPattern, places(problem, rounds))) {
       rounds++;
     }
     return rounds;
   }
 
-  private static int places(Intervals clock, int minutes, int rounds) {
-    Intervals again = clock.withRounds(rounds);
-    return again.perSuperset() * SessionLength.supersetsThatFit(again, minutes);
+  /** Whether good exercises fill the places, of each pattern one more than its share at most. */
+  private static boolean fills(
+      SessionFacts facts, Map<Integer, Map<String, Integer>> byPattern, int places) {
+    double supply = 0;
+    for (Map.Entry<Integer, Map<String, Integer>> movements : byPattern.entrySet()) {
+      int there = movements.getValue().values().stream().mapToInt(Integer::intValue).sum();
+      double share = facts.share(movements.getKey()) * places;
+      supply += share > 0 ? Math.min(there, share + 1) : 0;
+    }
+    return supply * (facts.problem().minutes() <= SHORT ? 1.75 : 1) >= places;
+  }
+
+  private static int places(Problem problem, int rounds) {
+    Intervals again = problem.clock().withRounds(rounds);
+    return again.perSuperset() * SessionLength.supersetsThatFit(again, problem.minutes());
   }
 }

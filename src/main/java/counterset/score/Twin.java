@@ -16,6 +16,9 @@ public final class Twin extends CountConstraint implements MatchByMatch {
   // A half of six places is three, whatever the machine makes of the share.
   private static final double ROUNDING = 1e-9;
 
+  /** Up to so many wanted patterns a movement has to come again. */
+  private static final int FEW = 3;
+
   Twin() {
     super(
         "twin",
@@ -51,14 +54,18 @@ public final class Twin extends CountConstraint implements MatchByMatch {
       return facts.workedOut(Allowed.class, Allowed::count);
     }
 
-    /** Half of the places that its movement pattern is to get, at least one. */
+    /**
+     * Half of the places that its movement pattern is to get, at least one; rounded up where hardly
+     * anything else is wanted, as for the shoulders alone.
+     */
     private static Allowed count(SessionFacts facts) {
       int[] allowed = new int[tagsOf(facts)];
       Arrays.fill(allowed, 1);
+      double rounding = facts.breadth() <= FEW ? 1 : ROUNDING;
       for (Candidate exercise : facts.candidates()) {
         double due = facts.share(exercise.merit().pattern()) * facts.places();
         int movement = exercise.family();
-        allowed[movement] = Math.max(allowed[movement], (int) ((due + ROUNDING) / 2));
+        allowed[movement] = Math.max(allowed[movement], (int) ((due + rounding) / 2));
       }
       return new Allowed(allowed);
     }

@@ -54,7 +54,8 @@ record Whole(CpModel model, Request request, Objective objective, List<Layer> la
               .mapToLong(c -> request.shares().withInherited(request.pattern(c)))
               .max()
               .orElseThrow();
-      long free = Math.max(1, due * request.places() / (2 * request.shares().unit()));
+      long more = request.wanted().size() <= 3 ? request.shares().unit() : 0;
+      long free = Math.max(1, (due * request.places() + more) / (2 * request.shares().unit()));
       LinearExprBuilder again = LinearExpr.newBuilder();
       again.add(work.sum(movement::contains, choice -> 1));
       again.add(-free);
