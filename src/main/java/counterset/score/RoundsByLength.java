@@ -35,8 +35,13 @@ public final class RoundsByLength {
             .merge(candidate.exercise().family(), candidate.unilateral() ? 2 : 1, Math::max);
       }
     }
+    if (byPattern.keySet().stream().noneMatch(pattern -> facts.share(pattern) > 0)) {
+      return 1;
+    }
     int rounds = 1;
-    while (rounds < MOST && !fills(facts, byPattern, places(problem, rounds))) {
+    while (rounds < MOST
+        && !fills(facts, byPattern, places(problem, rounds))
+        && places(problem, rounds + 1) > problem.clock().perSuperset()) {
       rounds++;
     }
     return rounds;
