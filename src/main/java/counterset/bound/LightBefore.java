@@ -7,6 +7,7 @@ package counterset.bound;
 final class LightBefore extends Split {
 
   private final int[] intensity;
+  private final int[] charged;
   private final int light;
   private final int most;
   private final int weight;
@@ -15,13 +16,15 @@ final class LightBefore extends Split {
    * A split.
    *
    * @param intensity by tag, of the exercise that is done then, 0 if none is
+   * @param charged the same as far as it counts as heavier than what came before
    * @param light the intensity that counts when it comes before
    * @param most how many before it are told apart
    * @param weight scaled points a step
    */
-  LightBefore(Diagram diagram, int[] intensity, int light, int most, int weight) {
+  LightBefore(Diagram diagram, int[] intensity, int[] charged, int light, int most, int weight) {
     super(diagram);
     this.intensity = intensity;
+    this.charged = charged;
     this.light = light;
     this.most = most;
     this.weight = weight;
@@ -39,7 +42,7 @@ final class LightBefore extends Split {
 
   @Override
   int cost(int before, int tag) {
-    return Math.max(0, before - 1) * weight * Math.max(0, intensity[tag] - light);
+    return Math.max(0, before - 1) * weight * Math.max(0, charged[tag] - light);
   }
 
   @Override
@@ -49,7 +52,7 @@ final class LightBefore extends Split {
 
   @Override
   boolean matters(int tag) {
-    return intensity[tag] > light;
+    return charged[tag] > light;
   }
 
   @Override

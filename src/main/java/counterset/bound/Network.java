@@ -21,6 +21,7 @@ final class Network {
   final int[] candidate;
 
   final int[] intensity;
+  final int[] charged;
   final boolean[] floor;
   final boolean[] unilateral;
 
@@ -59,6 +60,7 @@ final class Network {
     int size = nodes.size();
     candidate = new int[size];
     intensity = new int[size];
+    charged = new int[size];
     floor = new boolean[size];
     unilateral = new boolean[size];
     mayBeSecondSide = new boolean[size];
@@ -67,6 +69,7 @@ final class Network {
       Candidate of = nodes.get(node).candidate();
       candidate[node] = of.index();
       intensity[node] = heaviness(of);
+      charged[node] = chargedHeaviness(of);
       floor[node] = of.floor();
       unilateral[node] = of.unilateral();
       mayBeSecondSide[node] = of.unilateral() && perSuperset > 2 && !sidesMatter;
@@ -114,5 +117,10 @@ final class Network {
    */
   static int heaviness(Candidate exercise) {
     return 1 + Math.max(0, Math.min(2, exercise.merit().tier() - 1));
+  }
+
+  /** The same of what comes later; work on the floor is heavier than nothing that stands before. */
+  static int chargedHeaviness(Candidate exercise) {
+    return exercise.floor() ? 1 : heaviness(exercise);
   }
 }

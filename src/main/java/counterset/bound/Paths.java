@@ -128,7 +128,7 @@ final class Paths implements Longest {
   /** What a node earns where the lightest so far has a level. */
   private int own(int node, int level, Prices prices, boolean later) {
     int candidate = network.candidate[node];
-    int heavier = Math.max(0, network.intensity[node] - 1 - level);
+    int heavier = Math.max(0, network.charged[node] - 1 - level);
     int once = prices.once[candidate] - heavier * network.order;
     if (later && network.mayBeSecondSide[node]) {
       once = Math.max(0, once);

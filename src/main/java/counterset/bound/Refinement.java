@@ -20,6 +20,7 @@ final class Refinement {
 
   private final Memory memory;
   private final int[] intensity;
+  private final int[] charged;
   private final int order;
 
   /** How many intensities are charged for in full. */
@@ -29,11 +30,13 @@ final class Refinement {
    * Refines nothing yet.
    *
    * @param intensity by candidate
+   * @param charged by candidate, as far as it counts as heavier than what came before
    * @param order scaled points of a step by which a later exercise is heavier; 0 to leave it out
    */
-  Refinement(Memory memory, int[] intensity, int order) {
+  Refinement(Memory memory, int[] intensity, int[] charged, int order) {
     this.memory = memory;
     this.intensity = intensity;
+    this.charged = charged;
     this.order = order;
   }
 
@@ -68,12 +71,19 @@ final class Refinement {
     if (ordered == INTENSITIES || order == 0 || diagram.arcs() > FEW) {
       return null;
     }
+    int[] level = byTag(diagram, intensity);
+    int[] later = byTag(diagram, charged);
+    Diagram grown =
+        new LightBefore(diagram, level, later, ordered + 1, LIGHT, order).apart(AT_ONCE);
+    return grown == null ? null : new Grown(grown, () -> ordered++);
+  }
+
+  private static int[] byTag(Diagram diagram, int[] byCandidate) {
     int[] level = new int[diagram.tags.size()];
     for (int tag = 0; tag < level.length; tag++) {
       int done = diagram.tags.done(tag);
-      level[tag] = done < 0 ? 0 : intensity[done];
+      level[tag] = done < 0 ? 0 : byCandidate[done];
     }
-    Diagram grown = new LightBefore(diagram, level, ordered + 1, LIGHT, order).apart(AT_ONCE);
-    return grown == null ? null : new Grown(grown, () -> ordered++);
+    return level;
   }
 }

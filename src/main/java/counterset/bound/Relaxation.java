@@ -46,7 +46,8 @@ final class Relaxation {
     prices = new Prices(all.size());
     int order = scale * weights.of(LightBeforeHeavy.class);
     int[] intensity = all.stream().mapToInt(Network::heaviness).toArray();
-    refinement = new Refinement(memory, intensity, order);
+    int[] charged = all.stream().mapToInt(Network::chargedHeaviness).toArray();
+    refinement = new Refinement(memory, intensity, charged, order);
     ownOnce = all.stream().mapToInt(c -> scale * own(c, weights, false)).toArray();
     ownPlace = all.stream().mapToInt(c -> scale * own(c, weights, true)).toArray();
   }

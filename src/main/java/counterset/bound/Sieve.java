@@ -131,7 +131,7 @@ final class Sieve {
     if (met * Paths.LEVELS + Math.min(level, step) != mode) {
       return;
     }
-    int heavier = Math.max(0, step - level) * network.order;
+    int heavier = Math.max(0, network.charged[node] - 1 - level) * network.order;
     boolean across = points == network.rest;
     int candidate = network.candidate[node];
     int place = prices.place[candidate];

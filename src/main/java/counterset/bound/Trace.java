@@ -114,7 +114,7 @@ final class Trace {
       if (met * Paths.LEVELS + Math.min(level, step) != mode) {
         continue;
       }
-      int heavier = Math.max(0, step - level);
+      int heavier = Math.max(0, network.charged[node] - 1 - level);
       int once = prices.once[candidate] - heavier * network.order;
       boolean counts = !(later && network.mayBeSecondSide[node] && once < 0);
       int own = (counts ? once : 0) + prices.place[candidate];

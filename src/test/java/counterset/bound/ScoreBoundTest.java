@@ -55,6 +55,25 @@ class ScoreBoundTest {
     assertThat(exact).as("limits that are the optimum").isGreaterThan(TINY / 10);
   }
 
+  /** What stands before work on the floor is not charged for being lighter. */
+  @Test
+  void theLimitKnowsThatTheFloorComesLast() {
+    int solved = 0;
+    for (long seed = 1; seed <= TINY; seed++) {
+      TinyProblem tiny = TinyProblem.floorLast(catalogue, seed);
+      int medium = tiny.best().keySet().stream().max(Integer::compare).orElse(0);
+      if (tiny.best().containsKey(medium)) {
+        int best = tiny.best().get(medium);
+        OptionalInt limit = new ScoreBound(tiny.facts()).upperLimit(medium, best - FAR_BELOW);
+        if (limit.isPresent()) {
+          assertThat(limit.getAsInt()).as("seed %d", seed).isGreaterThanOrEqualTo(best);
+          solved++;
+        }
+      }
+    }
+    assertThat(solved).as("limits held against an optimum").isGreaterThan(TINY / 4);
+  }
+
   /** Medium 0 means that each wish must be met: then paths have most to remember. */
   @Test
   void noSessionThatMeetsSeveralWishesIsAboveTheLimit() {

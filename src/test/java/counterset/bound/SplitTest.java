@@ -65,7 +65,7 @@ class SplitTest {
         }
         best = Math.max(best, points);
       }
-      holds(trial, new LightBefore(diagram, intensity, 1, CANDIDATES * 2, WEIGHT), best);
+      holds(trial, new LightBefore(diagram, intensity, intensity, 1, CANDIDATES * 2, WEIGHT), best);
     }
   }
 

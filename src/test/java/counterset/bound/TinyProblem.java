@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * A random problem over a few exercises of a catalogue, and the best of all its sessions.
@@ -36,22 +37,32 @@ record TinyProblem(SessionFacts facts, Map<Integer, Integer> best) {
 
   /** The problem of a seed. */
   static TinyProblem of(Catalogue catalogue, long seed) {
-    return of(catalogue, seed, false);
+    return of(catalogue, seed, false, TinyProblem::weights);
+  }
+
+  /** One in which the floor comes last and the order of work weighs much. */
+  static TinyProblem floorLast(Catalogue catalogue, long seed) {
+    return of(catalogue, seed, false, random -> Map.of("lightBeforeHeavy", 40, "floorEarly", 800));
   }
 
   /** One of which every target must get a set. */
   static TinyProblem wishing(Catalogue catalogue, long seed) {
-    return of(catalogue, seed, true);
+    return of(catalogue, seed, true, TinyProblem::weights);
   }
 
-  private static TinyProblem of(Catalogue catalogue, long seed, boolean wishing) {
+  private static TinyProblem of(
+      Catalogue catalogue,
+      long seed,
+      boolean wishing,
+      Function<Random, Map<String, Integer>> weights) {
     Random random = new Random(seed);
     Problems all = new RandomSessions(catalogue, seed).problem();
     Problem drawn = all.problem();
     Intervals clock = drawn.clock();
     int perSuperset = clock.perSuperset();
     int supersets = perSuperset == 1 ? 2 + random.nextInt(3) : 1 + random.nextInt(2);
-    Problems problems = all.targets(targets(drawn, random, wishing)).weighing(weights(random));
+    Problems problems =
+        all.targets(targets(drawn, random, wishing)).weighing(weights.apply(random));
     if (random.nextInt(3) > 0) {
       problems = problems.keeping();
     }
