@@ -95,6 +95,7 @@ class LowerBodySafetyTest {
   @Test
   void soreKneesDoNotLieOnTheKnee() {
     are("sore-knees", false, "short-copenhagen", "short-side-plank-leg-raise", "side-plank-knees");
+    are("sore-knees", false, "side-plank-clam", "banded-side-plank-clam");
     are("sore-knees", false, "sole-to-sole-sit", "figure-four-stretch");
     are("sore-knees", true, "side-plank", "clam", "side-lying-leg-raise");
   }

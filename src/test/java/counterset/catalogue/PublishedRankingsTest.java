@@ -143,7 +143,12 @@ class PublishedRankingsTest {
   @Test
   void bridgesHingesAndSideLyingWorkAreEasyOnTheKnee() {
     Set<Position> onTheKneecap = Set.of(Position.KNEELING, Position.QUADRUPED);
-    Set<String> onTheSideOfTheKnee = Set.of("short-copenhagen", "short-side-plank-leg-raise");
+    Set<String> onTheSideOfTheKnee =
+        Set.of(
+            "short-copenhagen",
+            "short-side-plank-leg-raise",
+            "side-plank-clam",
+            "banded-side-plank-clam");
     assertThat(main("bridge", "hinge", "abduction", "adduction"))
         .filteredOn(exercise -> !onTheKneecap.contains(exercise.position()))
         .filteredOn(exercise -> !onTheSideOfTheKnee.contains(exercise.id()))
