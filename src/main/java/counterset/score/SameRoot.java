@@ -13,8 +13,8 @@ import java.util.List;
  */
 public final class SameRoot extends CountConstraint {
 
-  // An exercise more than a third of a place beyond the share is one too many.
-  private static final double ROUNDING = 0.3;
+  // From seven tenths of a place on, a share is one more; whatever the machine makes of the share.
+  private static final double ROUNDING = 0.3 + 1e-9;
 
   SameRoot() {
     super(

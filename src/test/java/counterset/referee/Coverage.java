@@ -111,7 +111,9 @@ record Coverage(CpModel model, Request request, Objective objective, Work work) 
     if (request.wanted().isEmpty()) {
       return;
     }
-    long free = Math.max(1, (long) (due(request.shares().withInherited(pattern)) / 2 + 0.3));
+    long unit = request.shares().unit();
+    long share = request.shares().withInherited(pattern) * request.places();
+    long free = Math.max(1, (10 * share + 3 * unit) / (10 * unit));
     LinearExprBuilder over = LinearExpr.newBuilder();
     over.add(work.sum(c -> c.pattern().equals(pattern), choice -> 1));
     over.add(-free);
