@@ -36,7 +36,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every constraint has words for whatever may be told of it. */
 class ConstraintWordsTest {
 
-  private static final int SESSIONS = 400;
+  private static final int SESSIONS = 1500;
 
   private static final Catalogue CATALOGUE = Catalogues.embedded();
 
