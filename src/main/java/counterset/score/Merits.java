@@ -193,7 +193,7 @@ final class Merits {
         && !(loads.isEmpty() && (patterns.isWhole() || problem.level() == SKILLED));
   }
 
-  /** Punches and marches are for those who cannot do much else. */
+  /** Punches and marches count as work only where a limitation narrows the choice. */
   private boolean isPlainConditioning(Exercise exercise) {
     return problem.limitations().isEmpty()
         && pattern(exercise).filter(it -> it.group() == Group.CONDITIONING).isPresent()

@@ -116,7 +116,7 @@ class CatalogueCommandTest {
     Cli show = catalogue("show", "goblet-squat").succeeds();
     assertThat(show.out())
         .startsWith("Goblet squat\n")
-        .contains("\ntrains            quadriceps\n", "\nneeds             1 dumbbell (medium)\n")
+        .contains("\ntrains            quadriceps\n", "\nneeds             1 dumbbell (heavy)\n")
         .contains("\nnot for           Sore knees");
     Cli json = catalogue("show", "goblet-squat", "--format", "json").succeeds();
     assertThat(json.json().at("/id").textValue()).isEqualTo("goblet-squat");
