@@ -52,6 +52,7 @@ final class Elements {
         .maxDemand(demand(at.field("maxDemand")))
         .avoidTraits(set(at, "avoidTraits"))
         .avoidPositions(positions(at.field("avoidPositions")))
+        .favours(set(at, "favours"))
         .caution(text(at, "caution"))
         .source(text(at, "source"))
         .rules(at.field("rules").elements().stream().map(Elements::rule).toList())

@@ -63,13 +63,13 @@ final class Integrity {
             byId(base.exercises().values(), sheets.exercises(), Exercise::id),
             traits);
     entries(sheets.exercises()).forEach(rules::check);
-    WantRules.check(
-        sheets.patterns(),
-        sheets.regions(),
+    Set<String> patterns =
         Sheets.ids(
             base.wants().patterns().stream().map(MovementPattern::id).toList(),
-            sheets.patterns().stream().toList()),
-        muscles);
+            sheets.patterns().stream().toList());
+    WantRules.check(sheets.patterns(), sheets.regions(), patterns, muscles);
+    entries(sheets.limitations())
+        .forEach(limitation -> known(limitation, "favours", "movement pattern", patterns));
     Set<String> figures = Sheets.ids(figuresOfBase(), sheets.figures());
     entries(sheets.exercises()).forEach(exercise -> exercise.at("figure").id("figure", figures));
   }

@@ -10,6 +10,8 @@ import java.util.Set;
  * @param maxDemand the highest joint demand (0 to 3) allowed; a joint that is not named is free
  * @param avoidTraits traits that no exercise may have
  * @param avoidPositions positions that no exercise may take
+ * @param favours movement patterns that help, which get a share of a session that trains their
+ *     muscle groups
  * @param caution one plain sentence for the coach
  * @param source where the rules come from, in one line
  * @param rules the rules in words, each with its own source; may be empty
@@ -21,6 +23,7 @@ public record Limitation(
     Map<Joint, Integer> maxDemand,
     Set<String> avoidTraits,
     Set<Position> avoidPositions,
+    Set<String> favours,
     String caution,
     String source,
     List<Rule> rules) {
@@ -30,6 +33,7 @@ public record Limitation(
     maxDemand = Ordered.map(maxDemand);
     avoidTraits = Ordered.set(avoidTraits);
     avoidPositions = Ordered.set(avoidPositions);
+    favours = Ordered.set(favours);
     rules = List.copyOf(rules);
   }
 

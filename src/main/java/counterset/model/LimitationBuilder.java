@@ -13,6 +13,7 @@ public final class LimitationBuilder {
   private Map<Joint, Integer> maxDemand = Map.of();
   private Set<String> avoidTraits = Set.of();
   private Set<Position> avoidPositions = Set.of();
+  private Set<String> favours = Set.of();
   private String caution;
   private String source;
   private List<Rule> rules = List.of();
@@ -26,6 +27,7 @@ public final class LimitationBuilder {
     maxDemand = limitation.maxDemand();
     avoidTraits = limitation.avoidTraits();
     avoidPositions = limitation.avoidPositions();
+    favours = limitation.favours();
     caution = limitation.caution();
     source = limitation.source();
     rules = limitation.rules();
@@ -61,6 +63,11 @@ public final class LimitationBuilder {
     return this;
   }
 
+  public LimitationBuilder favours(Set<String> value) {
+    favours = value;
+    return this;
+  }
+
   public LimitationBuilder caution(String value) {
     caution = value;
     return this;
@@ -79,6 +86,6 @@ public final class LimitationBuilder {
   /** The limitation, checked. */
   public Limitation build() {
     return new Limitation(
-        id, name, names, maxDemand, avoidTraits, avoidPositions, caution, source, rules);
+        id, name, names, maxDemand, avoidTraits, avoidPositions, favours, caution, source, rules);
   }
 }

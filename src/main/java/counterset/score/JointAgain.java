@@ -14,7 +14,7 @@ public final class JointAgain extends StepConstraint implements MatchByMatch {
   JointAgain() {
     super(
         "jointAgain",
-        points(6),
+        points(3),
         "Neighbours do not strain the same joint.",
         "per joint that both ask 2 or more of",
         "The same joint strained twice running");

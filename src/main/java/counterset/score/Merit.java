@@ -8,7 +8,8 @@ package counterset.score;
  * @param tier its place in the order of work: 4 power, 3 a big lift done hard, 2 several joints, 1
  *     one joint, 0 easy
  * @param offTarget whether it trains nothing that is asked for
- * @param couldBeLoaded whether it leaves equipment lying that another exercise of its pattern lifts
+ * @param unloaded 2 if it leaves equipment lying that another exercise of its pattern lifts, 1 if
+ *     it is a press of the body that does so, 0 else
  * @param softer whether a harder version of the same movement suits as well
  * @param partial whether it shortens its range and nothing asks for that
  * @param notHard whether the client is skilled and it is not hard
@@ -20,7 +21,7 @@ public record Merit(
     EffortClass effort,
     int tier,
     boolean offTarget,
-    boolean couldBeLoaded,
+    int unloaded,
     boolean softer,
     boolean partial,
     boolean notHard,
@@ -38,6 +39,11 @@ public record Merit(
   /** Whether it makes a working set that counts towards a pattern. */
   public boolean fillsPattern() {
     return isWorking() && standing > 1 && !offTarget;
+  }
+
+  /** Whether it leaves equipment lying that another exercise of its pattern lifts. */
+  public boolean couldBeLoaded() {
+    return unloaded > 0;
   }
 
   /** Whether it is at least working effort. */

@@ -96,7 +96,7 @@ final class Merits {
         own,
         tier(exercise, own),
         isOffTarget(exercise),
-        couldBeLoaded(exercise, own),
+        unloaded(exercise, own),
         suitableByFamily.getOrDefault(exercise.family(), List.of()).stream()
             .anyMatch(it -> isHarder(it, exercise)),
         exercise.traits().contains(PARTIAL)
@@ -170,12 +170,28 @@ final class Merits {
     return own == EffortClass.EASY ? 0 : exercise.multiJoint() ? 2 : 1;
   }
 
-  /** What is hard without a load is left alone unless its own movement can be loaded. */
+  /**
+   * What is hard without a load is left alone unless its own movement can be loaded; so is trunk
+   * work. Push-ups are staples beside what is lifted.
+   */
+  private int unloaded(Exercise exercise, EffortClass own) {
+    return group(exercise) == Group.TRUNK || !couldBeLoaded(exercise, own)
+        ? 0
+        : isPressOfTheBody(exercise, own) ? 1 : 2;
+  }
+
   private boolean couldBeLoaded(Exercise exercise, EffortClass own) {
     return !loads.areUsedIn(exercise)
         && (own == EffortClass.HARD
             ? loadedFamilies.contains(exercise.family())
             : loadedPatterns.contains(patterns.of(exercise)));
+  }
+
+  private boolean isPressOfTheBody(Exercise exercise, EffortClass own) {
+    return group(exercise) == Group.PUSH
+        && exercise.multiJoint()
+        && exercise.standing() == STAPLE
+        && own != EffortClass.EASY;
   }
 
   private boolean isOffTarget(Exercise exercise) {
@@ -201,10 +217,10 @@ final class Merits {
   }
 
   private boolean isHarder(Exercise other, Exercise exercise) {
-    return other.standing() >= exercise.standing()
-        && other.isUnilateral() == exercise.isUnilateral()
-        && (effort.get(other.id()) >= effort.get(exercise.id()) + CLEARLY_HARDER
-            || isOnBench(other) && !isOnBench(exercise));
+    boolean onBench = isOnBench(other) && !isOnBench(exercise);
+    boolean harder = effort.get(other.id()) >= effort.get(exercise.id()) + CLEARLY_HARDER;
+    return other.isUnilateral() == exercise.isUnilateral()
+        && (onBench || harder && other.standing() >= exercise.standing());
   }
 
   /** Who has a bench lies on it, not on the floor, for a full range. */

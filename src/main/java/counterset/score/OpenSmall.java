@@ -79,7 +79,9 @@ public final class OpenSmall extends SessionConstraint {
     }
 
     private static boolean fits(SessionFacts facts, Candidate exercise) {
-      return !exercise.unilateral() && facts.share(exercise.merit().pattern()) > 0;
+      return !exercise.unilateral()
+          && !exercise.merit().couldBeLoaded()
+          && facts.share(exercise.merit().pattern()) > 0;
     }
 
     boolean has(SessionFacts facts, Candidate exercise) {

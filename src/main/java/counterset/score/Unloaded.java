@@ -6,21 +6,21 @@ import counterset.model.English;
 import counterset.model.Match;
 import java.util.List;
 
-/** The client's equipment is lifted, not left lying; a unit is a position. */
+/** The client's equipment is lifted, not left lying; a unit is half a position, or a push-up. */
 public final class Unloaded extends PlaceConstraint {
 
   Unloaded() {
     super(
         "unloaded",
-        points(10),
+        points(5),
         "The client's equipment is lifted, not left lying.",
-        "per position without it where another exercise of the pattern lifts it; a chair or mat is no load",
+        "2 per position without it where another exercise of the pattern lifts it, 1 for a push-up; a chair or mat is no load",
         "Without the client's equipment");
   }
 
   @Override
   public int measure(Candidate exercise) {
-    return exercise.merit().couldBeLoaded() ? 1 : 0;
+    return exercise.merit().unloaded();
   }
 
   @Override

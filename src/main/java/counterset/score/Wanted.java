@@ -24,6 +24,9 @@ final class Wanted {
   // A region stands for several muscle groups, of which a coach thinks as two, roughly.
   private static final int REGION_WEIGHT = 2;
 
+  // Two of 25 places: one exercise of a session of twenty minutes, on one side and the other.
+  private static final double FAVOURED = 0.08;
+
   private final Map<String, Double> shares = new LinkedHashMap<>();
   private final List<String> regions = new ArrayList<>();
 
@@ -63,7 +66,19 @@ final class Wanted {
                 .forEach(
                     (pattern, share) ->
                         wanted.shares.merge(pattern, share / 100.0 * weight / whole, Double::sum)));
+    problem.limitations().stream()
+        .flatMap(id -> catalogue.limitations().get(id).favours().stream())
+        .filter(pattern -> wanted.concerns(pattern, catalogue))
+        .forEach(pattern -> wanted.shares.merge(pattern, FAVOURED, Math::max));
     return wanted;
+  }
+
+  /** Whether exercises of a pattern train first of all what is asked for. */
+  private boolean concerns(String pattern, Catalogue catalogue) {
+    return catalogue.exercises().values().stream()
+        .filter(
+            exercise -> wants.patternOf(exercise).filter(it -> it.id().equals(pattern)).isPresent())
+        .anyMatch(exercise -> targets.containsAll(exercise.primary()));
   }
 
   /** What is asked for more within a region counts as a part of its own. */

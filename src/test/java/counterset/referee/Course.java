@@ -83,6 +83,7 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
     List<Candidate> all =
         request.usable().stream()
             .filter(c -> c.merit().fillsPattern() && !c.exercise().isUnilateral())
+            .filter(c -> !c.merit().couldBeLoaded())
             .filter(c -> request.shares().withInherited(request.pattern(c)) > 0)
             .toList();
     List<Candidate> first = all.stream().filter(c -> openers.contains(request.pattern(c))).toList();
@@ -111,7 +112,12 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
 
   private static long openers(Filling filling, int tier, Set<String> kinds) {
     return filling.places().stream()
-        .filter(c -> c.merit().tier() >= tier && !c.oneSided() && kinds.contains(c.pattern()))
+        .filter(
+            c ->
+                c.merit().tier() >= tier
+                    && !c.oneSided()
+                    && !c.merit().couldBeLoaded()
+                    && kinds.contains(c.pattern()))
         .map(Choice::pattern)
         .distinct()
         .count();

@@ -75,7 +75,7 @@ final class Tastes {
         + cost(problem.level() == 3 && merit.effort() != EffortClass.HARD, NotHard.class)
         + cost(merit.softer(), Softer.class)
         + cost(merit.partial(), PartialRange.class)
-        + cost(merit.couldBeLoaded(), Unloaded.class);
+        + merit.unloaded() * cost(true, Unloaded.class);
   }
 
   private long cost(boolean is, Class<? extends Constraint> constraint) {
