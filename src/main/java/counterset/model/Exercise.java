@@ -59,6 +59,9 @@ public record Exercise(
   /** The standing of an exercise about which nothing is said. */
   public static final int KNOWN = 2;
 
+  /** The standing of what the trade knows best. */
+  public static final int STAPLE = 3;
+
   /** The standing of an exercise that is done only where nothing better is left. */
   public static final int LAST_RESORT = 1;
 

@@ -61,6 +61,7 @@ public final class Constraints {
           new OpenSmall(),
           new HardFinish(),
           new OneSidedShare(),
+          new OneSidedRun(),
           new UsedRecently(),
           new Likes(),
           new Dislikes(),

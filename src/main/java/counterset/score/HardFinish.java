@@ -27,7 +27,7 @@ public final class HardFinish extends SessionConstraint {
   @Override
   void measure(SessionFacts facts, Candidate[] places, Matches matches) {
     for (int place = places.length - facts.perSuperset(); place < places.length; place++) {
-      if (places[place] != null && places[place].merit().tier() >= Merit.BIG_LIFT) {
+      if (places[place] != null && places[place].merit().tier() >= Merit.HARD_WORK) {
         matches.match(1, place, null);
         return;
       }

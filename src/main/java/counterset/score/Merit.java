@@ -5,8 +5,8 @@ package counterset.score;
  *
  * @param pattern the number of its movement pattern, from 0
  * @param standing 3 a staple of the trade, 2 known, 1 a last resort
- * @param tier its place in the order of work: 4 power, 3 a big lift done hard, 2 several joints, 1
- *     one joint, 0 easy
+ * @param tier its place in the order of work: 4 a big lift done hard on both sides at once, 3 one
+ *     on one side, or power, 2 several joints, 1 one joint, 0 easy
  * @param offTarget whether it trains nothing that is asked for
  * @param unloaded 2 if it leaves equipment lying that another exercise of its pattern lifts, 1 if
  *     it is a press of the body that does so, 0 else
@@ -27,8 +27,11 @@ public record Merit(
     boolean notHard,
     int fatigue) {
 
-  /** The tier of a big lift done hard. */
-  static final int BIG_LIFT = 3;
+  /** The tier of a big lift done hard on both sides at once. */
+  static final int BIG_LIFT = 4;
+
+  /** The least tier of what is too hard to end with. */
+  static final int HARD_WORK = 3;
 
   /** The tier of work for one joint. */
   static final int SMALL = 1;

@@ -37,7 +37,6 @@ final class Merits {
   private static final int AT_THE_WALL = -8;
   private static final int CLEARLY_HARDER = 5;
 
-  private static final int STAPLE = 3;
   private static final int SKILLED = 3;
   private static final String PARTIAL = "partial-range";
   private static final String BENCH = "bench";
@@ -130,7 +129,7 @@ final class Merits {
   }
 
   private boolean isWorkingStaple(Exercise exercise) {
-    int least = loads.isEmpty() ? STAPLE - 1 : STAPLE;
+    int least = loads.isEmpty() ? Exercise.KNOWN : Exercise.STAPLE;
     return exercise.standing() >= least
         && (group(exercise) == Group.TRUNK || WORKING_STAPLES.contains(patternId(exercise)));
   }
@@ -162,10 +161,10 @@ final class Merits {
   private int tier(Exercise exercise, EffortClass own) {
     boolean big = pattern(exercise).filter(MovementPattern::big).isPresent();
     if (group(exercise) == Group.POWER) {
-      return Merit.BIG_LIFT + 1;
+      return Merit.HARD_WORK;
     }
     if (big && exercise.multiJoint() && own == EffortClass.HARD) {
-      return Merit.BIG_LIFT;
+      return exercise.isUnilateral() ? Merit.HARD_WORK : Merit.BIG_LIFT;
     }
     return own == EffortClass.EASY ? 0 : exercise.multiJoint() ? 2 : 1;
   }
@@ -190,7 +189,7 @@ final class Merits {
   private boolean isPressOfTheBody(Exercise exercise, EffortClass own) {
     return group(exercise) == Group.PUSH
         && exercise.multiJoint()
-        && exercise.standing() == STAPLE
+        && exercise.standing() == Exercise.STAPLE
         && own != EffortClass.EASY;
   }
 

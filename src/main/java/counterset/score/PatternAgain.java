@@ -24,7 +24,7 @@ public final class PatternAgain extends StepConstraint implements MatchByMatch {
   @Override
   public int measure(Step step) {
     boolean same = step.before().merit().pattern() == step.after().merit().pattern();
-    return same && !step.isInside() && step.isNew() && !step.isNarrow() ? 1 : 0;
+    return same && !step.isInside() && step.isNew() && !step.wantsFew() ? 1 : 0;
   }
 
   @Override

@@ -193,7 +193,12 @@ public final class SessionFacts {
 
   /** Whether the same muscles must come again: few movement patterns are wanted, or only legs. */
   public boolean isNarrow() {
-    return breadth < BROAD || patterns.isForLegs();
+    return wantsFew() || patterns.isForLegs();
+  }
+
+  /** Whether few movement patterns are wanted. */
+  public boolean wantsFew() {
+    return breadth < BROAD;
   }
 
   /** How many movement patterns are wanted. */

@@ -78,7 +78,7 @@ final class Wanted {
     return catalogue.exercises().values().stream()
         .filter(
             exercise -> wants.patternOf(exercise).filter(it -> it.id().equals(pattern)).isPresent())
-        .anyMatch(exercise -> targets.containsAll(exercise.primary()));
+        .anyMatch(exercise -> exercise.primary().stream().anyMatch(targets::contains));
   }
 
   /** What is asked for more within a region counts as a part of its own. */

@@ -67,7 +67,7 @@ final class Choices {
         new Neighbour(
             compound ? 0 : profile.primary(),
             request.isNarrow() ? 0 : joints,
-            request.isNarrow() ? "" : pattern);
+            request.wantsFew() ? "" : pattern);
     return new Choice(
         all.size(),
         exercise,

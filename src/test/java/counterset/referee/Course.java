@@ -11,6 +11,7 @@ import counterset.score.Constraint;
 import counterset.score.FloorEarly;
 import counterset.score.GripRun;
 import counterset.score.HardFinish;
+import counterset.score.OneSidedRun;
 import counterset.score.OpenSmall;
 import counterset.score.ShoulderRun;
 import java.util.ArrayList;
@@ -27,13 +28,17 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
   private static final int BACK = 2;
   private static final int SHOULDER = 4;
   private static final int RUN = 4;
-  private static final int BIG = 3;
+  private static final int BIG = 4;
+  private static final int HARD = 3;
 
   void charge() {
     if (!request.isNarrow()) {
       chargeRuns(GripRun.class, GRIP);
       chargeRuns(BackRun.class, BACK);
       chargeRuns(ShoulderRun.class, SHOULDER);
+    }
+    if (request.perSuperset() > 1) {
+      chargeSides();
     }
     if (layers.size() > 1) {
       chargeFloor();
@@ -43,7 +48,7 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
     }
     if (layers.size() > 2) {
       objective.charge(
-          HardFinish.class, layers.get(layers.size() - 1).some(has(c -> c.merit().tier() >= BIG)));
+          HardFinish.class, layers.get(layers.size() - 1).some(has(c -> c.merit().tier() >= HARD)));
     }
   }
 
@@ -70,6 +75,25 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
       tires.subList(last - RUN + 1, last + 1).forEach(all::add);
       all.add(1 - RUN);
       objective.charge(constraint, Objective.atLeast(model, all.build(), 1));
+    }
+  }
+
+  /** One for each three supersets running of which each begins with a one-sided exercise. */
+  private void chargeSides() {
+    List<LinearExpr> sides = new ArrayList<>();
+    for (Layer layer : layers) {
+      sides.add(
+          layer.some(
+              filling -> {
+                Choice first = filling.places().get(0);
+                return first != null && first.oneSided();
+              }));
+    }
+    for (int last = 2; last < sides.size(); last++) {
+      LinearExprBuilder all = LinearExpr.newBuilder();
+      sides.subList(last - 2, last + 1).forEach(all::add);
+      all.add(-2);
+      objective.charge(OneSidedRun.class, Objective.atLeast(model, all.build(), 1));
     }
   }
 

@@ -96,6 +96,11 @@ final class Request {
 
   /** Whether so few patterns are wanted that the same muscles must come again. */
   boolean isNarrow() {
-    return wanted.size() < FEW || shares.isForLegs();
+    return wantsFew() || shares.isForLegs();
+  }
+
+  /** Whether few patterns are wanted. */
+  boolean wantsFew() {
+    return wanted.size() < FEW;
   }
 }

@@ -8,12 +8,15 @@ import counterset.model.Region;
 import counterset.model.Target;
 import counterset.model.Wants;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -27,6 +30,7 @@ final class Shares {
 
   private static final int HUNDRED = 100;
   private static final int LARGE_PART = 2;
+  private static final int FAVOURED = 8;
 
   private final Map<String, Long> shares = new LinkedHashMap<>();
   private final Map<String, Long> inherited = new HashMap<>();
@@ -48,6 +52,25 @@ final class Shares {
     for (Map.Entry<String, Integer> part : parts.entrySet()) {
       for (Map.Entry<String, Integer> wish : catalogue.wants().sharesOf(part.getKey()).entrySet()) {
         shares.merge(wish.getKey(), (long) part.getValue() * wish.getValue(), Long::sum);
+      }
+    }
+    favour(problem, catalogue);
+  }
+
+  /** Each limitation favours patterns, as far as they train what is asked for: 8 of 100 places. */
+  private void favour(Problem problem, Catalogue catalogue) {
+    Set<String> targets =
+        problem.targets().stream().map(Target::muscle).collect(Collectors.toSet());
+    for (MovementPattern pattern : catalogue.wants().patterns()) {
+      boolean favoured =
+          problem.limitations().stream()
+              .anyMatch(id -> catalogue.limitations().get(id).favours().contains(pattern.id()));
+      boolean trains =
+          catalogue.exercises().values().stream()
+              .filter(it -> catalogue.wants().patternOf(it).equals(Optional.of(pattern)))
+              .anyMatch(it -> !Collections.disjoint(it.primary(), targets));
+      if (favoured && trains) {
+        shares.merge(pattern.id(), FAVOURED * unit / HUNDRED, Math::max);
       }
     }
   }

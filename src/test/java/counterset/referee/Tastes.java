@@ -43,7 +43,7 @@ final class Tastes {
   /** Its points; what a one-sided exercise costs at its place it costs at both. */
   long points(Choice choice) {
     Exercise exercise = choice.exercise();
-    long points = -choice.positions() * ofPlace(choice.merit());
+    long points = -choice.positions() * ofPlace(choice.exercise(), choice.merit());
     if (exercise.needs().stream().noneMatch(this::isLoad)) {
       points -= (long) Math.max(0, problem.level() - exercise.level()) * weights.of(TooEasy.class);
     }
@@ -67,15 +67,22 @@ final class Tastes {
     return !placed && !leanedOn;
   }
 
-  private long ofPlace(Merit merit) {
-    return cost(merit.offTarget(), OffTarget.class)
+  private long ofPlace(Exercise exercise, Merit merit) {
+    return rarity(exercise, merit) * cost(true, Known.class)
+        + cost(merit.offTarget(), OffTarget.class)
         + cost(merit.standing() == 1, LastResort.class)
-        + cost(merit.standing() == 2, Known.class)
         + cost(merit.effort() == EffortClass.EASY, EasyWork.class)
         + cost(problem.level() == 3 && merit.effort() != EffortClass.HARD, NotHard.class)
         + cost(merit.softer(), Softer.class)
         + cost(merit.partial(), PartialRange.class)
         + merit.unloaded() * cost(true, Unloaded.class);
+  }
+
+  /** 5 for no staple; of a staple 2 named by 3 lists or fewer, 1 by 6 or fewer. */
+  private static int rarity(Exercise exercise, Merit merit) {
+    int lists = exercise.standingSources().size();
+    int staple = lists <= 3 ? 2 : lists <= 6 ? 1 : 0;
+    return merit.standing() == 2 ? 5 : merit.standing() == 3 ? staple : 0;
   }
 
   private long cost(boolean is, Class<? extends Constraint> constraint) {

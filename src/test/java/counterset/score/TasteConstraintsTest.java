@@ -85,10 +85,10 @@ class TasteConstraintsTest {
     Exercise bare = squat("bare").build();
     silent(Unloaded.class, session().superset(bare, a).candidates(lifted));
     silent(Unloaded.class, owning(Trade.DUMBBELL).superset(lifted, a));
-    costs(Unloaded.class, 1, owning(Trade.DUMBBELL).superset(bare, a).candidates(lifted));
+    costs(Unloaded.class, 2, owning(Trade.DUMBBELL).superset(bare, a).candidates(lifted));
     silent(Unloaded.class, owning(Trade.DUMBBELL).superset(bare, a));
     Exercise sides = squat("sides").withSides(Sides.UNILATERAL).build();
-    costs(Unloaded.class, 2, owning(Trade.DUMBBELL).bothSides(sides).candidates(lifted));
+    costs(Unloaded.class, 4, owning(Trade.DUMBBELL).bothSides(sides).candidates(lifted));
   }
 
   @Test
@@ -107,14 +107,14 @@ class TasteConstraintsTest {
     Exercise chair = squat("chair").withNeed(Trade.CHAIR, 1).build();
     Exercise mat = squat("mat").withNeed(Trade.MAT, 1).build();
     SessionBuilder all = owning(Trade.CHAIR, Trade.DUMBBELL, Trade.MAT);
-    costs(Unloaded.class, 2, all.superset(chair, mat).candidates(lifted));
+    costs(Unloaded.class, 4, all.superset(chair, mat).candidates(lifted));
   }
 
   @Test
   void unloadedTakesAChairForALoadIfThereIsNothingToLift() {
     Exercise chair = squat("chair").withNeed(Trade.CHAIR, 1).build();
     Exercise bare = squat("bare").build();
-    costs(Unloaded.class, 1, owning(Trade.CHAIR).superset(chair, bare));
+    costs(Unloaded.class, 2, owning(Trade.CHAIR).superset(chair, bare));
     silent(Unloaded.class, owning(Trade.MAT).superset(bare, chair));
   }
 
