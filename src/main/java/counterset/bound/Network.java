@@ -121,6 +121,6 @@ final class Network {
 
   /** The same of what comes later; work on the floor is heavier than nothing that stands before. */
   static int chargedHeaviness(Candidate exercise) {
-    return exercise.floor() ? 1 : heaviness(exercise);
+    return exercise.merit().floorLast() ? 1 : heaviness(exercise);
   }
 }

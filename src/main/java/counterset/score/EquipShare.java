@@ -14,7 +14,11 @@ import java.util.List;
  */
 public final class EquipShare extends CountConstraint {
 
-  private static final int ONE_IN = 9;
+  private static final int ONE_IN = 4;
+
+  /** So many more items than there are would leave every second place to none of them. */
+  private static final int ROOM = 2;
+
   private static final int LOADED_OF_100 = 55;
 
   EquipShare() {
@@ -22,7 +26,7 @@ public final class EquipShare extends CountConstraint {
         "equipShare",
         points(8),
         "The client's equipment is used often.",
-        "per place short of one in nine for each item, or of 55 in 100 for what can be lifted",
+        "per place short of one in four for each item (one in six for four of them, and so on), or of 55 in 100 for what can be lifted",
         "Equipment seldom used");
   }
 
@@ -49,9 +53,25 @@ public final class EquipShare extends CountConstraint {
     if (item == owned.size()) {
       due = owned.isEmpty() ? 0 : facts.places() * LOADED_OF_100 / 100;
     } else if (isTrained(facts, owned.get(item))) {
-      due = facts.places() / ONE_IN;
+      due = facts.places() / Math.max(ONE_IN, trained(facts) + ROOM);
     }
     return Math.max(0, due - places);
+  }
+
+  private static int trained(SessionFacts facts) {
+    return facts.workedOut(Trained.class, Trained::of).items();
+  }
+
+  /** How many items of the client's are to be used often. */
+  private record Trained(int items) {
+
+    static Trained of(SessionFacts facts) {
+      return new Trained(
+          (int)
+              facts.problem().equipment().stream()
+                  .filter(owned -> isTrained(facts, owned))
+                  .count());
+    }
   }
 
   private static boolean isTrained(SessionFacts facts, Owned owned) {

@@ -8,6 +8,7 @@ import java.util.List;
 
 /**
  * Work on the floor comes last; a unit is a superset that begins off the floor after floor work.
+ * The upper body presses on the floor and may get up once; there a unit is a time after that.
  */
 public final class FloorEarly extends SessionConstraint {
 
@@ -16,7 +17,7 @@ public final class FloorEarly extends SessionConstraint {
         "floorEarly",
         points(20),
         "Work on the floor comes last.",
-        "per superset off the floor after floor work",
+        "per superset off the floor after floor work; for the upper body alone, which presses there, per time after the first that one gets up",
         "Off the floor after floor work");
   }
 
@@ -27,19 +28,20 @@ public final class FloorEarly extends SessionConstraint {
 
   @Override
   void measure(SessionFacts facts, Candidate[] places, Matches matches) {
+    boolean upper = facts.patterns().isForUpperBody();
+    int last = facts.perSuperset() - 1;
     boolean down = false;
+    int free = upper ? 1 : 0;
     for (int first = 0; first < places.length; first += facts.perSuperset()) {
-      boolean begins = false;
-      for (int place = first; place < first + facts.perSuperset(); place++) {
-        Candidate exercise = places[place];
-        if (exercise != null && !begins) {
-          begins = true;
-          if (down && !exercise.floor()) {
-            matches.match(1, place, null);
-          }
-        }
-        down |= exercise != null && exercise.floor() && place == first + facts.perSuperset() - 1;
+      int begin = first;
+      while (begin < first + last && places[begin] == null) {
+        begin++;
       }
+      if (down && places[begin] != null && !places[begin].floor() && --free < 0) {
+        matches.match(1, begin, null);
+      }
+      boolean endsThere = places[first + last] != null && places[first + last].floor();
+      down = endsThere || down && !upper;
     }
   }
 

@@ -9,7 +9,8 @@ import java.util.List;
 /**
  * Heavy work comes before light work; a unit is a step of the order of work (power, big lifts,
  * several joints, one joint, easy) by which the later of two exercises is heavier. Work on the
- * floor begins anew: it comes last, however heavy.
+ * floor begins anew: it comes last, however heavy, unless the session is for the upper body, whose
+ * presses lie there.
  */
 public final class LightBeforeHeavy extends OrderConstraint {
 
@@ -29,7 +30,7 @@ public final class LightBeforeHeavy extends OrderConstraint {
 
   @Override
   public int classOf(Candidate exercise) {
-    return exercise.merit().tier() + (exercise.floor() ? Merit.TIERS : 0);
+    return exercise.merit().tier() + (exercise.merit().floorLast() ? Merit.TIERS : 0);
   }
 
   @Override

@@ -7,10 +7,12 @@ package counterset.score;
  * @param standing 3 a staple of the trade, 2 known, 1 a last resort
  * @param tier its place in the order of work: 4 a big lift done hard on both sides at once, 3 one
  *     on one side, or power, 2 several joints, 1 one joint, 0 easy
+ * @param floorLast whether it is done on the floor, to which a session like this goes at the end
  * @param offTarget whether it trains nothing that is asked for
  * @param unloaded 2 if it leaves equipment lying that another exercise of its pattern lifts, 1 if
  *     it is a press of the body that does so, 0 else
- * @param softer whether a harder version of the same movement suits as well
+ * @param softer 1 if a harder version of the same movement suits as well, 2 if it lies on the
+ *     client's bench
  * @param partial whether it shortens its range and nothing asks for that
  * @param notHard whether the client is skilled and it is not hard
  * @param fatigue what it tires besides its muscles, as bits of {@link Fatigue}
@@ -20,9 +22,10 @@ public record Merit(
     int standing,
     EffortClass effort,
     int tier,
+    boolean floorLast,
     boolean offTarget,
     int unloaded,
-    boolean softer,
+    int softer,
     boolean partial,
     boolean notHard,
     int fatigue) {

@@ -33,13 +33,13 @@ final class Merits {
   private static final int FOR_BEGINNERS = 5;
   private static final int WITH_LIMITATION = 5;
   private static final int FOR_THE_SKILLED = -3;
+  private static final int BENEATH_THE_SKILLED = -5;
   private static final int LAST_RESORT = -3;
   private static final int AT_THE_WALL = -8;
   private static final int CLEARLY_HARDER = 5;
 
   private static final int SKILLED = 3;
   private static final String PARTIAL = "partial-range";
-  private static final String BENCH = "bench";
   private static final String GRIP = "grip-heavy";
   private static final Set<String> BACK_FAMILIES = Set.of("bent-over-row", "swing");
   private static final Set<String> BACK_PATTERNS = Set.of("hinge", "trunk-extension");
@@ -94,10 +94,13 @@ final class Merits {
         exercise.standing(),
         own,
         tier(exercise, own),
+        exercise.position().isFloor() && !patterns.isForUpperBody(),
         isOffTarget(exercise),
         unloaded(exercise, own),
         suitableByFamily.getOrDefault(exercise.family(), List.of()).stream()
-            .anyMatch(it -> isHarder(it, exercise)),
+            .mapToInt(it -> harder(it, exercise))
+            .max()
+            .orElse(0),
         exercise.traits().contains(PARTIAL)
             && problem.limitations().isEmpty()
             && problem.level() > 1,
@@ -117,6 +120,9 @@ final class Merits {
     if (problem.level() == SKILLED && !loaded) {
       tenths += FOR_THE_SKILLED;
     }
+    if (problem.level() == SKILLED && exercise.level() == 1 && !isMainLift(exercise)) {
+      tenths += BENEATH_THE_SKILLED;
+    }
     if (problem.level() == SKILLED && !exercise.multiJoint() && group(exercise).isLegs()) {
       tenths += FOR_THE_SKILLED;
     }
@@ -126,6 +132,13 @@ final class Merits {
       tenths += AT_THE_WALL;
     }
     return tenths + (exercise.standing() == Exercise.LAST_RESORT ? LAST_RESORT : 0);
+  }
+
+  /** What opens sessions is lifted at every level; only the load changes. */
+  private boolean isMainLift(Exercise exercise) {
+    return exercise.multiJoint()
+        && isLoaded(exercise)
+        && pattern(exercise).filter(MovementPattern::opens).isPresent();
   }
 
   private boolean isWorkingStaple(Exercise exercise) {
@@ -215,16 +228,21 @@ final class Merits {
         && !patterns.isShared(patternId(exercise));
   }
 
-  private boolean isHarder(Exercise other, Exercise exercise) {
-    boolean onBench = isOnBench(other) && !isOnBench(exercise);
+  /** 0 if another version is not harder, 1 if it is, 2 if it is for the client's bench. */
+  private int harder(Exercise other, Exercise exercise) {
+    if (other.isUnilateral() != exercise.isUnilateral()) {
+      return 0;
+    }
+    if (isOnBench(other) && exercise.position().isFloor()) {
+      return 2;
+    }
     boolean harder = effort.get(other.id()) >= effort.get(exercise.id()) + CLEARLY_HARDER;
-    return other.isUnilateral() == exercise.isUnilateral()
-        && (onBench || harder && other.standing() >= exercise.standing());
+    return harder && other.standing() >= exercise.standing() ? 1 : 0;
   }
 
   /** Who has a bench lies on it, not on the floor, for a full range. */
-  static boolean isOnBench(Exercise exercise) {
-    return exercise.needs().stream().anyMatch(need -> need.equipment().equals(BENCH));
+  private static boolean isOnBench(Exercise exercise) {
+    return exercise.position() == Position.BENCH;
   }
 
   private int fatigue(Exercise exercise) {

@@ -6,6 +6,7 @@ import counterset.model.Match;
 import counterset.model.MovementPattern;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * The first superset is a pair of big lifts of two wanted movement patterns that open a session, as
@@ -37,28 +38,43 @@ public final class OpenSmall extends SessionConstraint {
   /**
    * What opens a session.
    *
+   * @param exercises by number
    * @param patterns those of which something can open it
-   * @param tier the least tier of what opens it: that of the big lifts, or the best there is; any
-   *     work where no pattern that is wanted opens sessions, as for the arms
    */
-  private record Openings(BitSet patterns, int tier) {
+  private record Openings(BitSet exercises, BitSet patterns) {
 
+    /**
+     * The big lifts, or the best there is; any work where no pattern that is wanted opens sessions,
+     * as for the arms. With what the client has to lift if that is possible, and off the floor.
+     */
     static Openings of(SessionFacts facts) {
       boolean pairs = facts.perSuperset() > 1 && facts.supersets() > 1;
       List<Candidate> fair =
           facts.candidates().stream()
               .filter(it -> pairs && it.usable() && it.merit().fillsPattern() && fits(facts, it))
               .toList();
-      List<Candidate> first = fair.stream().filter(it -> isOpener(facts, it)).toList();
+      boolean big = fair.stream().anyMatch(it -> isOpener(facts, it));
       List<Candidate> able =
-          first.isEmpty() ? fair.stream().filter(it -> !isTrunk(facts, it)).toList() : first;
+          fair.stream().filter(it -> big ? isOpener(facts, it) : !isTrunk(facts, it)).toList();
+      able = preferred(able, Candidate::loaded);
+      able = preferred(able, it -> !it.floor());
       int best = able.stream().mapToInt(it -> it.merit().tier()).max().orElse(0);
-      int tier = Math.min(best, first.isEmpty() ? Merit.SMALL : Merit.BIG_LIFT);
+      int tier = Math.min(best, big ? Merit.BIG_LIFT : Merit.SMALL);
+      BitSet exercises = new BitSet();
       BitSet patterns = new BitSet();
       able.stream()
           .filter(it -> it.merit().tier() >= tier)
-          .forEach(it -> patterns.set(it.merit().pattern()));
-      return new Openings(patterns, tier);
+          .forEach(
+              it -> {
+                exercises.set(it.index());
+                patterns.set(it.merit().pattern());
+              });
+      return new Openings(exercises, patterns);
+    }
+
+    private static List<Candidate> preferred(List<Candidate> all, Predicate<Candidate> which) {
+      List<Candidate> preferred = all.stream().filter(which).toList();
+      return preferred.isEmpty() ? all : preferred;
     }
 
     /** The trunk is not worked hardest first. */
@@ -79,15 +95,11 @@ public final class OpenSmall extends SessionConstraint {
     }
 
     private static boolean fits(SessionFacts facts, Candidate exercise) {
-      return !exercise.unilateral()
-          && !exercise.merit().couldBeLoaded()
-          && facts.share(exercise.merit().pattern()) > 0;
+      return !exercise.unilateral() && facts.share(exercise.merit().pattern()) > 0;
     }
 
-    boolean has(SessionFacts facts, Candidate exercise) {
-      return exercise.merit().tier() >= tier
-          && fits(facts, exercise)
-          && patterns.get(exercise.merit().pattern());
+    boolean has(Candidate exercise) {
+      return exercises.get(exercise.index());
     }
   }
 
@@ -99,7 +111,7 @@ public final class OpenSmall extends SessionConstraint {
       if (places[place] == null) {
         return;
       }
-      if (openings.has(facts, places[place])) {
+      if (openings.has(places[place])) {
         found.set(places[place].merit().pattern());
       }
     }

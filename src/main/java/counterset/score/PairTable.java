@@ -14,6 +14,8 @@ final class PairTable {
   private static final int WORST = 16;
   private static final int SAME = 14;
   private static final int BIG_LEGS = 12;
+  private static final int LEGS = 8;
+  private static final int ARMS = 4;
   private static final int SHARED_MUSCLE = 5;
   private static final int SHARED_BACK = 5;
   private static final int SHARED_MUSCLE_WHERE_FEW = 2;
@@ -55,10 +57,18 @@ final class PairTable {
             || second.get().pairs().contains(first.get().id());
     boolean bigLegs =
         first.get().big() && second.get().big() && isLegs(first.get()) && isLegs(second.get());
-    if (facts.patterns().isWhole() && bigLegs) {
-      return BIG_LEGS;
+    if (facts.patterns().isWhole() && isLegs(first.get()) && isLegs(second.get())) {
+      return bigLegs ? BIG_LEGS : LEGS;
+    }
+    if (facts.patterns().isWhole() && isSmallUpper(first.get()) && isSmallUpper(second.get())) {
+      return ARMS;
     }
     return opposed ? 0 : of(first.get().group(), second.get().group(), facts.patterns().isWhole());
+  }
+
+  /** Arms and single shoulder muscles rest best beside leg work. */
+  private static boolean isSmallUpper(MovementPattern pattern) {
+    return !pattern.big() && (pattern.group() == Group.PUSH || pattern.group() == Group.PULL);
   }
 
   private static boolean isLegs(MovementPattern pattern) {

@@ -7,8 +7,7 @@ import counterset.model.Match;
 import java.util.List;
 
 /**
- * A superset does not open with the movement pattern that closed the last one, unless few patterns
- * are wanted; a unit is a time.
+ * A superset does not open with the movement pattern that closed the last one; a unit is a time.
  */
 public final class PatternAgain extends StepConstraint implements MatchByMatch {
 
@@ -17,14 +16,14 @@ public final class PatternAgain extends StepConstraint implements MatchByMatch {
         "patternAgain",
         points(8),
         "A superset opens with another movement pattern than closed the last.",
-        "per time, where many patterns are wanted",
+        "per time",
         "The same pattern across a rest");
   }
 
   @Override
   public int measure(Step step) {
     boolean same = step.before().merit().pattern() == step.after().merit().pattern();
-    return same && !step.isInside() && step.isNew() && !step.wantsFew() ? 1 : 0;
+    return same && !step.isInside() && step.isNew() ? 1 : 0;
   }
 
   @Override

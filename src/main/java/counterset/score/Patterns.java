@@ -81,6 +81,11 @@ public final class Patterns {
     return wanted.isForLegs();
   }
 
+  /** Whether a session for this has the upper body alone: its presses may lie on the floor. */
+  boolean isForUpperBody() {
+    return wanted.isForUpperBody();
+  }
+
   /** Whether the whole body is asked for. */
   boolean isWhole() {
     return wanted.isWhole();

@@ -193,12 +193,7 @@ public final class SessionFacts {
 
   /** Whether the same muscles must come again: few movement patterns are wanted, or only legs. */
   public boolean isNarrow() {
-    return wantsFew() || patterns.isForLegs();
-  }
-
-  /** Whether few movement patterns are wanted. */
-  public boolean wantsFew() {
-    return breadth < BROAD;
+    return breadth < BROAD || patterns.isForLegs();
   }
 
   /** How many movement patterns are wanted. */

@@ -10,13 +10,13 @@ public final class Softer extends PlaceConstraint {
         "softer",
         points(9),
         "Of a movement, the hardest version that suits is done.",
-        "per position",
+        "per position, 2 if the harder version is on the client's bench",
         "Softer versions");
   }
 
   @Override
   public int measure(Candidate exercise) {
-    return exercise.merit().softer() ? 1 : 0;
+    return exercise.merit().softer();
   }
 
   @Override

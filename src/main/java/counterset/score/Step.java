@@ -15,7 +15,6 @@ public final class Step {
   private final int roomInRest;
   private final boolean samePairIsAsked;
   private final boolean narrow;
-  private final boolean few;
   private Candidate before;
   private Candidate after;
   private boolean inside;
@@ -28,7 +27,6 @@ public final class Step {
     roomInside = Kit.roomInside(facts.clock());
     roomInRest = Kit.roomInRest(facts.clock());
     narrow = facts.isNarrow();
-    few = facts.wantsFew();
     samePairIsAsked = facts.problem().pairing() == Pairing.COMPOUND;
   }
 
@@ -81,11 +79,6 @@ public final class Step {
   /** Whether so few movement patterns are wanted that the same muscles must come again. */
   public boolean isNarrow() {
     return narrow;
-  }
-
-  /** Whether few movement patterns are wanted. */
-  public boolean wantsFew() {
-    return few;
   }
 
   /** Items taken up or put away, without those that stand ready. */

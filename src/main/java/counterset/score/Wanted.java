@@ -31,11 +31,15 @@ final class Wanted {
   private final List<String> regions = new ArrayList<>();
 
   private final Set<String> targets;
+  private final boolean forUpperBody;
   private final Wants wants;
 
   private Wanted(Problem problem, Catalogue catalogue) {
     targets = problem.targets().stream().map(Target::muscle).collect(Collectors.toSet());
     wants = catalogue.wants();
+    forUpperBody =
+        targets.stream()
+            .allMatch(muscle -> catalogue.muscles().get(muscle).region() == Region.UPPER);
   }
 
   /** The wants of a problem. */
@@ -124,6 +128,11 @@ final class Wanted {
   /** Whether a session for this has the legs alone. */
   boolean isForLegs() {
     return regions.equals(List.of(Region.LOWER.id()));
+  }
+
+  /** Whether all that is asked for is in the upper body. */
+  boolean isForUpperBody() {
+    return forUpperBody;
   }
 
   /** Whether the whole body is asked for. */

@@ -336,15 +336,16 @@ class LimitationRulesTest {
   }
 
   /**
-   * A hold is a caution and not a ban: Edwards 2023 against Pescatello 2004 (both from memory). No
-   * tight grip: Pescatello 2004, Williams 2007 (from memory). Short of failure: Nery 2010.
+   * No long holds, since advice differs: Edwards 2023 against Pescatello 2004 (both from memory).
+   * No tight grip: Pescatello 2004, Williams 2007 (from memory). Short of failure: Nery 2010.
    */
   @Test
-  void highBloodPressureHoldsWithCareAndGripsLightly() {
-    are("high-blood-pressure", true, "high-wall-sit", "wall-sit", "side-plank-knees", "knee-plank");
+  void highBloodPressureHoldsNothingLongAndGripsLightly() {
+    are("high-blood-pressure", false, "high-wall-sit", "wall-sit", "side-plank", "knee-plank");
+    are("high-blood-pressure", true, "dead-bug", "bird-dog", "side-plank-hip-lift-knees");
     are("high-blood-pressure", false, "standing-heavy-hold", "dead-hang", "farmer-march");
     assertThat(limitation("high-blood-pressure").caution())
-        .contains("never hold the breath", "a hold is a caution, not a ban")
+        .contains("never hold the breath", "keep every hold short")
         .contains("short of exhaustion", "under control");
   }
 

@@ -64,10 +64,7 @@ final class Choices {
     String pattern = request.pattern(candidate);
     boolean compound = request.problem().pairing() == Pairing.COMPOUND;
     Neighbour neighbour =
-        new Neighbour(
-            compound ? 0 : profile.primary(),
-            request.isNarrow() ? 0 : joints,
-            request.wantsFew() ? "" : pattern);
+        new Neighbour(compound ? 0 : profile.primary(), request.isNarrow() ? 0 : joints, pattern);
     return new Choice(
         all.size(),
         exercise,

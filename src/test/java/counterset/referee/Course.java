@@ -16,6 +16,7 @@ import counterset.score.OpenSmall;
 import counterset.score.ShoulderRun;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -40,7 +41,9 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
     if (request.perSuperset() > 1) {
       chargeSides();
     }
-    if (layers.size() > 1) {
+    if (request.isForUpperBody()) {
+      chargeRising();
+    } else if (layers.size() > 1) {
       chargeFloor();
     }
     if (layers.size() > 1 && request.perSuperset() > 1) {
@@ -107,7 +110,6 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
     List<Candidate> all =
         request.usable().stream()
             .filter(c -> c.merit().fillsPattern() && !c.exercise().isUnilateral())
-            .filter(c -> !c.merit().couldBeLoaded())
             .filter(c -> request.shares().withInherited(request.pattern(c)) > 0)
             .toList();
     List<Candidate> first = all.stream().filter(c -> openers.contains(request.pattern(c))).toList();
@@ -120,29 +122,30 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
         first.isEmpty()
             ? all.stream().filter(c -> !trunk.contains(request.pattern(c))).toList()
             : first;
+    able = rather(able, Candidate::loaded);
+    able = rather(able, c -> !c.exercise().position().isFloor());
     int hardest = able.stream().mapToInt(c -> c.merit().tier()).max().orElse(0);
     int tier = Math.min(hardest, first.isEmpty() ? 1 : BIG);
-    Set<String> kinds =
+    Map<String, String> kinds =
         able.stream()
             .filter(c -> c.merit().tier() >= tier)
-            .map(request::pattern)
-            .collect(Collectors.toSet());
-    for (int many = 1; many <= Math.min(2, kinds.size()); many++) {
+            .collect(Collectors.toMap(c -> c.exercise().id(), request::pattern));
+    long patterns = kinds.values().stream().distinct().count();
+    for (int many = 1; many <= Math.min(2, patterns); many++) {
       int enough = many;
       objective.charge(
-          OpenSmall.class, layers.get(0).some(f -> f.isFull() && openers(f, tier, kinds) < enough));
+          OpenSmall.class, layers.get(0).some(f -> f.isFull() && openers(f, kinds) < enough));
     }
   }
 
-  private static long openers(Filling filling, int tier, Set<String> kinds) {
+  private static List<Candidate> rather(List<Candidate> all, Predicate<Candidate> which) {
+    return all.stream().anyMatch(which) ? all.stream().filter(which).toList() : all;
+  }
+
+  private static long openers(Filling filling, Map<String, String> kinds) {
     return filling.places().stream()
-        .filter(
-            c ->
-                c.merit().tier() >= tier
-                    && !c.oneSided()
-                    && !c.merit().couldBeLoaded()
-                    && kinds.contains(c.pattern()))
-        .map(Choice::pattern)
+        .map(c -> kinds.get(c.exercise().id()))
+        .filter(Objects::nonNull)
         .distinct()
         .count();
   }
@@ -165,6 +168,22 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
       }
       down = then;
     }
+  }
+
+  /** Each time beyond the first that one superset ends on the floor and the next begins off it. */
+  private void chargeRising() {
+    LinearExprBuilder again = LinearExpr.newBuilder();
+    for (int next = 1; next < layers.size(); next++) {
+      BoolVar rises = model.newBoolVar("");
+      LinearExprBuilder both = LinearExpr.newBuilder();
+      both.add(layers.get(next - 1).some(Course::ends));
+      both.add(layers.get(next).some(f -> !f.occurrences().isEmpty() && !begins(f)));
+      both.add(-1);
+      model.addGreaterOrEqual(rises, both.build());
+      again.add(rises);
+    }
+    again.add(-1);
+    objective.charge(FloorEarly.class, Objective.atLeast(model, again.build(), layers.size()));
   }
 
   private static boolean begins(Filling filling) {

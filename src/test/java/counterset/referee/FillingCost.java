@@ -20,6 +20,7 @@ final class FillingCost {
   private final Problem problem;
   private final PairCosts partners;
   private final boolean narrow;
+  private final boolean floorLast;
   private final Weights weights;
   private final Handover handover;
   private final int roomInside;
@@ -29,6 +30,7 @@ final class FillingCost {
     this.problem = request.problem();
     this.partners = new PairCosts(request);
     this.narrow = request.isNarrow();
+    this.floorLast = !request.isForUpperBody();
     this.weights = weights;
     this.handover = handover;
     Intervals clock = problem.clock();
@@ -94,7 +96,7 @@ final class FillingCost {
       for (int earlier = 0; earlier < later; earlier++) {
         Choice first = filled.get(earlier);
         Choice then = filled.get(later);
-        boolean down = !first.onFloor() && then.onFloor();
+        boolean down = floorLast && !first.onFloor() && then.onFloor();
         steps += down ? 0 : Math.max(0, then.merit().tier() - first.merit().tier());
       }
     }

@@ -14,7 +14,8 @@ import java.util.function.Predicate;
  *
  * <p>The steps by which the later of two is heavier are the thresholds between their tiers. So for
  * each threshold the pairs count that have one exercise below it in the earlier superset and one
- * above it in the later. From standing to the floor no pair counts.
+ * above it in the later. From standing to the floor no pair counts, unless the session is for the
+ * upper body.
  */
 final class HeavyFirst {
 
@@ -24,18 +25,24 @@ final class HeavyFirst {
   private final CpModel model;
   private final List<Layer> layers;
   private final int perSuperset;
+  private final boolean floorLast;
 
-  HeavyFirst(CpModel model, List<Layer> layers, int perSuperset) {
+  HeavyFirst(CpModel model, List<Layer> layers, int perSuperset, boolean floorLast) {
     this.model = model;
     this.layers = layers;
     this.perSuperset = perSuperset;
+    this.floorLast = floorLast;
   }
 
   void charge(Objective objective) {
     LinearExprBuilder steps = LinearExpr.newBuilder();
     for (int threshold = 0; threshold < HIGHEST; threshold++) {
-      charge(threshold, Choice::onFloor, choice -> true, steps);
-      charge(threshold, choice -> !choice.onFloor(), choice -> !choice.onFloor(), steps);
+      if (floorLast) {
+        charge(threshold, Choice::onFloor, choice -> true, steps);
+        charge(threshold, choice -> !choice.onFloor(), choice -> !choice.onFloor(), steps);
+      } else {
+        charge(threshold, choice -> true, choice -> true, steps);
+      }
     }
     objective.charge(LightBeforeHeavy.class, steps.build());
   }

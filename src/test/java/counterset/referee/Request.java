@@ -2,6 +2,7 @@ package counterset.referee;
 
 import counterset.model.Catalogue;
 import counterset.model.Problem;
+import counterset.model.Region;
 import counterset.score.Candidate;
 import counterset.score.ExerciseFilter;
 import counterset.score.Merit;
@@ -96,11 +97,13 @@ final class Request {
 
   /** Whether so few patterns are wanted that the same muscles must come again. */
   boolean isNarrow() {
-    return wantsFew() || shares.isForLegs();
+    return wanted.size() < FEW || shares.isForLegs();
   }
 
-  /** Whether few patterns are wanted. */
-  boolean wantsFew() {
-    return wanted.size() < FEW;
+  /** Whether nothing but the upper body is asked for. */
+  boolean isForUpperBody() {
+    return problem.targets().stream()
+        .map(target -> catalogue.muscles().get(target.muscle()).region())
+        .allMatch(Region.UPPER::equals);
   }
 }

@@ -97,7 +97,8 @@ final class SessionModel {
     sequence.chargeFloorTrips(positions * problem.clock().rounds());
     new Volume(model, problem, objective, work, positions).charge();
     new Coverage(model, request, objective, work).charge();
-    new HeavyFirst(model, sequence.layers(), request.perSuperset()).charge(objective);
+    new HeavyFirst(model, sequence.layers(), request.perSuperset(), !request.isForUpperBody())
+        .charge(objective);
     new Wishes(model, problem, catalogue, objective).charge(sequence.layers(), work);
     new Whole(model, request, objective, sequence.layers(), work).charge();
     new Course(model, request, objective, sequence.layers()).charge();

@@ -73,7 +73,7 @@ final class Tastes {
         + cost(merit.standing() == 1, LastResort.class)
         + cost(merit.effort() == EffortClass.EASY, EasyWork.class)
         + cost(problem.level() == 3 && merit.effort() != EffortClass.HARD, NotHard.class)
-        + cost(merit.softer(), Softer.class)
+        + merit.softer() * cost(true, Softer.class)
         + cost(merit.partial(), PartialRange.class)
         + merit.unloaded() * cost(true, Unloaded.class);
   }

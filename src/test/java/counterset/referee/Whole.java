@@ -64,10 +64,12 @@ record Whole(CpModel model, Request request, Objective objective, List<Layer> la
   }
 
   private void chargeEquipment() {
+    long items =
+        request.problem().equipment().stream().filter(it -> of(it).comfortIn().isEmpty()).count();
     for (Owned owned : request.problem().equipment()) {
       if (of(owned).comfortIn().isEmpty()) {
         LinearExpr used = work.sum(choice -> needs(choice.exercise(), owned), Choice::positions);
-        chargeShare(used, request.places() / 9);
+        chargeShare(used, request.places() / (int) Math.max(4, items + 2));
       }
     }
     if (!request.problem().equipment().isEmpty()) {

@@ -14,6 +14,7 @@ import counterset.model.Exercise;
 import counterset.model.Joint;
 import counterset.model.Position;
 import counterset.model.Sides;
+import counterset.model.Target;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -73,6 +74,20 @@ class CourseConstraintsTest {
     silent(ShoulderRun.class, running(prone, 4));
     Exercise standing = exercise("standing").withDemand(Joint.WRIST, 2).build();
     silent(ShoulderRun.class, running(standing, 4));
+  }
+
+  @Test
+  void oneSidedRunCountsSupersetsBeyondTheSecondRunning() {
+    Exercise side = exercise("side").withSides(Sides.UNILATERAL).build();
+    SessionBuilder two = session().bothSides(side).bothSides(side);
+    silent(OneSidedRun.class, two.superset(a, b).bothSides(side));
+    costs(
+        OneSidedRun.class,
+        1,
+        session().superset(a, b).bothSides(side).bothSides(side).bothSides(side));
+    SessionBuilder four = session().bothSides(side).bothSides(side).bothSides(side);
+    costs(OneSidedRun.class, 2, four.bothSides(side).superset(a, b));
+    silent(OneSidedRun.class, session().bothSides(side).bothSides(side).superset().bothSides(side));
   }
 
   private static SessionBuilder wanting() {
@@ -151,5 +166,15 @@ class CourseConstraintsTest {
     silent(FloorEarly.class, session().superset(floor, a).superset(b, c));
     costs(FloorEarly.class, 1, session().superset(a, floor).superset().superset(null, b));
     silent(FloorEarly.class, session().superset(floor, floor));
+  }
+
+  @Test
+  void floorEarlyLetsTheUpperBodyPressFirst() {
+    SessionBuilder upper =
+        session().asked(p -> p.targets(new Target("chest", 1, 1), new Target("lats", 1, 1)));
+    silent(FloorEarly.class, upper.superset(floor, prone).superset(a, b));
+    SessionBuilder mixed =
+        session().asked(p -> p.targets(new Target("chest", 1, 1), new Target("calves", 1, 1)));
+    costs(FloorEarly.class, 1, mixed.superset(floor, prone).superset(a, b));
   }
 }

@@ -204,10 +204,31 @@ class CoverageConstraintsTest {
   }
 
   @Test
-  void equipShareAsksForEachItemInOneOfNinePlaces() {
-    silent(EquipShare.class, lifting(4, 4, 0));
-    costs(EquipShare.class, 1, lifting(5, 5, 0));
-    silent(EquipShare.class, lifting(5, 5, 1));
+  void equipShareAsksForEachItemInOneOfFourPlaces() {
+    silent(EquipShare.class, lifting(2, 3, 1));
+    costs(EquipShare.class, 1, lifting(2, 4, 0));
+    costs(EquipShare.class, 2, lifting(5, 8, 0));
+    silent(EquipShare.class, lifting(5, 6, 2));
+  }
+
+  @Test
+  void equipShareAsksForLessOfEachOfMany() {
+    SessionBuilder many =
+        session()
+            .asked(
+                p ->
+                    p.owning(
+                        Problems.two(Trade.DUMBBELL),
+                        Problems.two(Trade.CHAIR),
+                        Problems.two(Trade.ANKLE_WEIGHTS)));
+    for (int i = 0; i < 2; i++) {
+      many.superset(
+          exercise("first-" + i).withNeed(Trade.DUMBBELL, 1).build(),
+          exercise("second-" + i).withNeed(Trade.CHAIR, 1).build());
+    }
+    silent(EquipShare.class, many);
+    many.superset(quads, exercise("lifted").withNeed(Trade.DUMBBELL, 1).build());
+    costs(EquipShare.class, 1, many);
   }
 
   @Test

@@ -15,7 +15,9 @@ import counterset.model.At;
 import counterset.model.Exercise;
 import counterset.model.Keep;
 import counterset.model.Sides;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** What each exercise is worth to a client, whatever stands around it. */
@@ -85,9 +87,22 @@ class MeritConstraintsTest {
 
   @Test
   void knownCountsPositionsThatAreNeitherStapleNorLastResort() {
-    silent(Known.class, session().superset(ofStanding(3), ofStanding(1)));
-    costs(Known.class, 1, session().superset(ofStanding(3), ofStanding(2)));
-    costs(Known.class, 2, session().bothSides(side));
+    silent(Known.class, session().superset(staple(7), ofStanding(1)));
+    costs(Known.class, 5, session().superset(staple(7), ofStanding(2)));
+    costs(Known.class, 10, session().bothSides(side));
+  }
+
+  @Test
+  void knownPrefersStaplesThatManyListsName() {
+    costs(Known.class, 1, session().superset(staple(7), staple(6)));
+    costs(Known.class, 1, session().superset(staple(9), staple(4)));
+    costs(Known.class, 2, session().superset(staple(7), staple(3)));
+    costs(Known.class, 3, session().superset(staple(5), staple(0)));
+  }
+
+  private static Exercise staple(int lists) {
+    List<String> names = IntStream.range(0, lists).mapToObj(it -> "list-" + it).toList();
+    return exercise("named-by-" + lists).withStanding(3).withStandingSources(names).build();
   }
 
   @Test

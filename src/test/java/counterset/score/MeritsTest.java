@@ -11,6 +11,7 @@ import counterset.fixture.SmallWants;
 import counterset.fixture.Trade;
 import counterset.model.Load;
 import counterset.model.Position;
+import counterset.model.Sides;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -122,9 +123,10 @@ class MeritsTest {
   }
 
   @Test
-  void tiersArePowerBigLiftsSeveralJointsOneJointEasy() {
-    assertThat(merit(2, exercise("jump").withPattern("jump")).tier()).isEqualTo(4);
-    assertThat(merit(2, squat(3)).tier()).isEqualTo(3);
+  void tiersAreBigLiftsThenOneSidedOnesAndPowerThenSeveralJointsOneJointEasy() {
+    assertThat(merit(2, exercise("jump").withPattern("jump")).tier()).isEqualTo(3);
+    assertThat(merit(2, squat(3)).tier()).isEqualTo(4);
+    assertThat(merit(2, squat(3).withSides(Sides.UNILATERAL)).tier()).isEqualTo(3);
     assertThat(merit(2, squat(3).withOneJoint()).tier()).isEqualTo(1);
     assertThat(merit(2, squat(2)).tier()).isEqualTo(2);
     assertThat(merit(2, exercise("dip").withPattern("dip").withIntensity(3)).tier()).isEqualTo(2);

@@ -34,12 +34,12 @@ class TasteConstraintsTest {
   private final Exercise b = plain("b");
   private final Exercise side = oneSided("side");
 
-  /** Power, a big lift done hard, several joints, one joint, easy work. */
+  /** A big lift done hard, power, several joints, one joint, easy work. */
   private static Exercise ofTier(int tier) {
-    String pattern = tier == 4 ? "jump" : "squat";
+    String pattern = tier == 3 ? "jump" : "squat";
     var builder = exercise("tier-" + tier).withPattern(pattern).withIntensity(2);
     return switch (tier) {
-      case 3 -> builder.withIntensity(3).build();
+      case 4 -> builder.withIntensity(3).build();
       case 1 -> builder.withOneJoint().build();
       case 0 -> builder.withIntensity(1).build();
       default -> builder.build();
