@@ -15,7 +15,8 @@ import counterset.timeline.Handling;
  *     one, 0 for none
  * @param unsafe how many limitations of the session it breaks
  * @param missing how many of its needs the client's equipment does not serve
- * @param stepsBelow steps below the client's level, at least 0; 0 with a load, which can be chosen
+ * @param stepsBelow steps below the client's level, at least 0; 0 with a load, which can be chosen,
+ *     except for level 3
  * @param loaded whether it uses what the client has to lift, or there is nothing to lift
  * @param uses the equipment of the problem that it puts to use, as bits
  * @param included the bit of the problem's wish to include it, 0 without one

@@ -20,6 +20,8 @@ final class Candidates {
   /** The demand from which on a joint counts as strained. */
   static final int STRAIN = 2;
 
+  private static final int SKILLED = 3;
+
   private final Problem problem;
   private final Catalogue catalogue;
   private final Kit kit;
@@ -72,7 +74,9 @@ final class Candidates {
         missing(exercise),
         exercise.level() > problem.level(),
         Problem.names(problem.exclude(), exercise),
-        merits.isLoaded(exercise) ? 0 : Math.max(0, problem.level() - exercise.level()),
+        merits.isLoaded(exercise) && problem.level() < SKILLED
+            ? 0
+            : Math.max(0, problem.level() - exercise.level()),
         loads.areUsedIn(exercise),
         uses(exercise),
         wish < 0 ? 0 : 1L << wish,

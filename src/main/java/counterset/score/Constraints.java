@@ -49,6 +49,8 @@ public final class Constraints {
           new Twin(),
           new Crowded(),
           new PatternAgain(),
+          new PairAgain(),
+          new TurnOver(),
           new JointAgain(),
           new Unloaded(),
           new TooEasy(),

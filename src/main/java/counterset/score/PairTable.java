@@ -15,7 +15,8 @@ final class PairTable {
   private static final int SAME = 14;
   private static final int BIG_LEGS = 12;
   private static final int LEGS = 8;
-  private static final int ARMS = 4;
+  private static final int ARMS = 7;
+  private static final int POWER_WITH_SMALL = 8;
   private static final int SHARED_MUSCLE = 5;
   private static final int SHARED_BACK = 5;
   private static final int SHARED_MUSCLE_WHERE_FEW = 2;
@@ -57,6 +58,9 @@ final class PairTable {
             || second.get().pairs().contains(first.get().id());
     boolean bigLegs =
         first.get().big() && second.get().big() && isLegs(first.get()) && isLegs(second.get());
+    if (isPowerWithSmall(first.get(), second.get())) {
+      return POWER_WITH_SMALL;
+    }
     if (facts.patterns().isWhole() && isLegs(first.get()) && isLegs(second.get())) {
       return bigLegs ? BIG_LEGS : LEGS;
     }
@@ -64,6 +68,16 @@ final class PairTable {
       return ARMS;
     }
     return opposed ? 0 : of(first.get().group(), second.get().group(), facts.patterns().isWhole());
+  }
+
+  /** Power is too good to be a calf raise's or a curl's rest. */
+  private static boolean isPowerWithSmall(MovementPattern one, MovementPattern other) {
+    return one.group() == Group.POWER && isSmall(other)
+        || other.group() == Group.POWER && isSmall(one);
+  }
+
+  private static boolean isSmall(MovementPattern pattern) {
+    return pattern.group() == Group.SMALL_LEG || isSmallUpper(pattern);
   }
 
   /** Arms and single shoulder muscles rest best beside leg work. */
@@ -85,7 +99,7 @@ final class PairTable {
       return one == Group.SMALL_LEG || one == Group.TRUNK ? 5 : 11;
     }
     if (one == Group.POWER || other == Group.POWER) {
-      return one == Group.SMALL_LEG || other == Group.SMALL_LEG ? 5 : 9;
+      return one == Group.KNEE || other == Group.KNEE ? 4 : 9;
     }
     if (both.contains(one) && both.contains(other)) {
       return 3;

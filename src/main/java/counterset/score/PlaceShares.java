@@ -34,7 +34,7 @@ final class PlaceShares {
           group.isPresent() && group.equals(patterns.kind(other).map(MovementPattern::group));
       if (sibling
           && fillable[other]
-          && patterns.share(other) > (heir == pattern ? 0 : patterns.share(heir))) {
+          && (heir == pattern || patterns.share(other) > patterns.share(heir))) {
         heir = other;
       }
     }

@@ -13,8 +13,13 @@ import java.util.List;
  */
 public final class SameRoot extends CountConstraint {
 
-  // From seven tenths of a place on, a share is one more; whatever the machine makes of the share.
-  private static final double ROUNDING = 0.3 + 1e-9;
+  /** From eleven twentieths on it is one more; whatever the machine makes of the share. */
+  private static final double ROUNDING = 0.45 + 1e-9;
+
+  /** Exercises a place: those on one side and then the other take two, most of them for legs. */
+  private static final double A_PLACE = 0.85;
+
+  private static final double A_PLACE_FOR_LEGS = 0.7;
 
   SameRoot() {
     super(
@@ -40,7 +45,8 @@ public final class SameRoot extends CountConstraint {
     if (facts.breadth() == 0) {
       return 0;
     }
-    double due = facts.share(pattern) * facts.places();
+    double aPlace = facts.patterns().isForLegs() ? A_PLACE_FOR_LEGS : A_PLACE;
+    double due = facts.share(pattern) * facts.places() * aPlace;
     return Math.max(0, exercises - Math.max(1, (int) (due + ROUNDING)));
   }
 

@@ -8,16 +8,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Work without load matches the client's level; a unit is a step below it. A load can be chosen.
+ * Work without load matches the client's level; a unit is a step below it. A load can be chosen, so
+ * that lifts count for the skilled only.
  */
 public final class TooEasy extends PlaceConstraint {
 
   TooEasy() {
     super(
         "tooEasy",
-        points(1),
-        "Work without load matches the client's level.",
-        "per step below it",
+        points(2),
+        "Work matches the client's level.",
+        "per step below it; what is lifted for level 3 only",
         "Below the client's level");
   }
 

@@ -8,12 +8,14 @@ import counterset.model.Region;
 import counterset.model.Target;
 import counterset.model.Wants;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a problem wants of each movement pattern: the shares of all regions and muscle groups that
@@ -120,8 +122,10 @@ final class Wanted {
    * get a share, as the squat of a session for the glutes does.
    */
   boolean isTrainedBy(Exercise exercise) {
-    return exercise.primary().stream().anyMatch(targets::contains)
-        || exercise.secondary().stream().anyMatch(targets::contains)
+    return exercise.primary().stream().limit(1).anyMatch(targets::contains)
+        || Stream.of(exercise.primary(), exercise.secondary())
+                .flatMap(Collection::stream)
+                .anyMatch(targets::contains)
             && wants.patternOf(exercise).filter(it -> share(it.id()) > 0).isPresent();
   }
 

@@ -13,6 +13,7 @@ import counterset.score.GripRun;
 import counterset.score.HardFinish;
 import counterset.score.OneSidedRun;
 import counterset.score.OpenSmall;
+import counterset.score.PairAgain;
 import counterset.score.ShoulderRun;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +30,7 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
   private static final int BACK = 2;
   private static final int SHOULDER = 4;
   private static final int RUN = 4;
+  private static final int MANY = 6;
   private static final int BIG = 4;
   private static final int HARD = 3;
 
@@ -37,6 +39,9 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
       chargeRuns(GripRun.class, GRIP);
       chargeRuns(BackRun.class, BACK);
       chargeRuns(ShoulderRun.class, SHOULDER);
+    }
+    if (request.perSuperset() == 2 && request.wanted().size() >= MANY) {
+      chargePairs();
     }
     if (request.perSuperset() > 1) {
       chargeSides();
@@ -79,6 +84,33 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
       all.add(1 - RUN);
       objective.charge(constraint, Objective.atLeast(model, all.build(), 1));
     }
+  }
+
+  /** Each superset beyond the first that pairs the same two leg patterns. */
+  private void chargePairs() {
+    Set<String> legs =
+        request.catalogue().wants().patterns().stream()
+            .filter(it -> it.group().isLegs())
+            .map(MovementPattern::id)
+            .collect(Collectors.toSet());
+    for (String one : legs) {
+      for (String other : legs) {
+        if (one.compareTo(other) < 0) {
+          LinearExprBuilder again = LinearExpr.newBuilder();
+          layers.forEach(layer -> again.add(layer.some(filling -> pairs(filling, one, other))));
+          again.add(-1);
+          objective.charge(PairAgain.class, Objective.atLeast(model, again.build(), layers.size()));
+        }
+      }
+    }
+  }
+
+  private static boolean pairs(Filling filling, String one, String other) {
+    return filling.isFull()
+        && filling.places().stream()
+            .map(Choice::pattern)
+            .collect(Collectors.toSet())
+            .equals(Set.of(one, other));
   }
 
   /** One for each three supersets running of which each begins with a one-sided exercise. */

@@ -106,14 +106,17 @@ record Coverage(CpModel model, Request request, Objective objective, Work work) 
     }
   }
 
-  /** Exercises beyond the share, from which a third of a place is rounded up, and the first. */
+  /**
+   * Exercises beyond the share and the first: 85 in 100 places, for legs 70; rounded up from 0.55.
+   */
   private void chargeTooMany(String pattern) {
     if (request.wanted().isEmpty()) {
       return;
     }
     long unit = request.shares().unit();
     long share = request.shares().withInherited(pattern) * request.places();
-    long free = Math.max(1, (10 * share + 3 * unit) / (10 * unit));
+    int places = request.shares().isForLegs() ? 70 : 85;
+    long free = Math.max(1, (places * share + 45 * unit) / (100 * unit));
     LinearExprBuilder over = LinearExpr.newBuilder();
     over.add(work.sum(c -> c.pattern().equals(pattern), choice -> 1));
     over.add(-free);

@@ -1,12 +1,14 @@
 package counterset.referee;
 
 import counterset.model.Intervals;
+import counterset.model.Position;
 import counterset.model.Problem;
 import counterset.score.JointAgain;
 import counterset.score.LightBeforeHeavy;
 import counterset.score.PairFit;
 import counterset.score.PatternAgain;
 import counterset.score.SameMuscleInARow;
+import counterset.score.TurnOver;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -70,6 +72,7 @@ final class FillingCost {
         int room = i == 0 ? roomInRest : Handover.NO_REST;
         cost += handover.cost(inUse, next.needs(), next.keeps(), seconds, room);
         trips += !last.onFloor() && next.onFloor() ? 1 : 0;
+        cost += turning(last.exercise().position(), next.exercise().position());
         inUse = inUse & next.keeps() | next.needs();
         last = next;
       }
@@ -80,6 +83,20 @@ final class FillingCost {
     return Optional.of(
         new Filling(
             places, Entry.of(filled.get(0), entering), Exit.of(last, inUse), points, trips));
+  }
+
+  /** What it costs to turn over on the floor: from the back, a side or the front to another. */
+  int turning(Position before, Position after) {
+    boolean turns = before.isFloor() && after.isFloor() && lies(before) != lies(after);
+    return turns ? weights.of(TurnOver.class) : 0;
+  }
+
+  private static int lies(Position position) {
+    return switch (position) {
+      case SUPINE, FLOOR_SEATED -> 1;
+      case SIDE_LYING -> 2;
+      default -> 3;
+    };
   }
 
   /** What two exercises cost that are done before and after a rest. */

@@ -127,7 +127,8 @@ final class Sequence {
     if (!entry.isEmpty() && exit.position() != null) {
       int points =
           handover.cost(exit.inUse(), entry.needs(), entry.keeps(), seconds, room)
-              + cost.neighbours(exit.neighbour(), entry.neighbour());
+              + cost.neighbours(exit.neighbour(), entry.neighbour())
+              + cost.turning(exit.position(), entry.position());
       objective.earn(arc, -points);
       if (!exit.position().isFloor() && entry.position().isFloor()) {
         floorTrips.add(arc);

@@ -125,7 +125,6 @@ final class Shares {
       if (!fillable.contains(pattern.id())) {
         patterns.stream()
             .filter(heir -> heir.group() == pattern.group() && fillable.contains(heir.id()))
-            .filter(heir -> of(heir.id()) > 0)
             .max(
                 Comparator.comparing((MovementPattern heir) -> of(heir.id()))
                     .thenComparing(patterns::indexOf, Comparator.reverseOrder()))

@@ -44,7 +44,7 @@ final class Tastes {
   long points(Choice choice) {
     Exercise exercise = choice.exercise();
     long points = -choice.positions() * ofPlace(choice.exercise(), choice.merit());
-    if (exercise.needs().stream().noneMatch(this::isLoad)) {
+    if (problem.level() == 3 || exercise.needs().stream().noneMatch(this::isLoad)) {
       points -= (long) Math.max(0, problem.level() - exercise.level()) * weights.of(TooEasy.class);
     }
     points -= (long) recency(exercise) * weights.of(UsedRecently.class);
