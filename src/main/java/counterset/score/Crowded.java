@@ -43,7 +43,7 @@ public final class Crowded extends CountConstraint {
       return 0;
     }
     double most = facts.share(pattern) * facts.places() * HALVES;
-    double due = facts.patterns().share(pattern) * facts.places() * HALVES;
+    double due = facts.due(pattern) * facts.places() * HALVES;
     double tooMany = Math.max(0, halves - most - (most > 0 ? FREE_ABOVE : 0));
     double tooFew = facts.isWanted(pattern) ? Math.max(0, due - halves - FREE_BELOW) : 0;
     return (int) Math.round(tooMany * tooMany + tooFew * tooFew);

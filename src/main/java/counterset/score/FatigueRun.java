@@ -30,7 +30,12 @@ abstract class FatigueRun extends SessionConstraint {
 
   @Override
   boolean matters(SessionFacts facts) {
-    return !facts.isNarrow();
+    return !facts.isNarrow() || countsWhereFew(facts);
+  }
+
+  /** Whether it counts where few patterns are wanted as well. */
+  boolean countsWhereFew(SessionFacts facts) {
+    return false;
   }
 
   @Override

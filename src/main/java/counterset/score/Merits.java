@@ -41,6 +41,7 @@ final class Merits {
   private static final int SKILLED = 3;
   private static final String PARTIAL = "partial-range";
   private static final String GRIP = "grip-heavy";
+  private static final String BENT_OVER = "loaded-forward-bend";
   private static final Set<String> BACK_FAMILIES = Set.of("bent-over-row", "swing");
   private static final Set<String> BACK_PATTERNS = Set.of("hinge", "trunk-extension");
   private static final Set<String> WORKING_STAPLES = Set.of("rear-shoulder", "calf");
@@ -177,7 +178,8 @@ final class Merits {
       return Merit.HARD_WORK;
     }
     if (big && exercise.multiJoint() && own == EffortClass.HARD) {
-      return exercise.isUnilateral() ? Merit.HARD_WORK : Merit.BIG_LIFT;
+      boolean lifts = loads.isEmpty() || isLoaded(exercise);
+      return exercise.isUnilateral() || !lifts ? Merit.HARD_WORK : Merit.BIG_LIFT;
     }
     return own == EffortClass.EASY ? 0 : exercise.multiJoint() ? 2 : 1;
   }
@@ -249,7 +251,9 @@ final class Merits {
     List<Position> onHands = List.of(Position.PRONE, Position.QUADRUPED);
     boolean grip = exercise.traits().contains(GRIP);
     boolean back =
-        BACK_FAMILIES.contains(exercise.family()) || BACK_PATTERNS.contains(patternId(exercise));
+        BACK_FAMILIES.contains(exercise.family())
+            || BACK_PATTERNS.contains(patternId(exercise))
+            || exercise.traits().contains(BENT_OVER);
     boolean shoulder =
         group(exercise) == Group.PUSH
             || onHands.contains(exercise.position())

@@ -16,7 +16,7 @@ final class PairTable {
   private static final int BIG_LEGS = 12;
   private static final int LEGS = 8;
   private static final int ARMS = 7;
-  private static final int POWER_WITH_SMALL = 8;
+  private static final int POWER_WITH_SMALL = 14;
   private static final int SHARED_MUSCLE = 5;
   private static final int SHARED_BACK = 5;
   private static final int SHARED_MUSCLE_WHERE_FEW = 2;
@@ -96,7 +96,7 @@ final class PairTable {
       return whole && !trunk ? 1 : 4;
     }
     if (one == other) {
-      return one == Group.SMALL_LEG || one == Group.TRUNK ? 5 : 11;
+      return one == Group.SMALL_LEG || one == Group.TRUNK ? 5 : 13;
     }
     if (one == Group.POWER || other == Group.POWER) {
       return one == Group.KNEE || other == Group.KNEE ? 4 : 9;

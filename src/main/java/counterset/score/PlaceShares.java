@@ -12,6 +12,7 @@ import java.util.Optional;
 final class PlaceShares {
 
   private final double[] shares;
+  private final double[] due;
 
   /**
    * Hands on the shares of what cannot be filled.
@@ -23,6 +24,11 @@ final class PlaceShares {
     for (int pattern = 0; pattern < shares.length; pattern++) {
       int heir = fillable[pattern] ? pattern : heir(patterns, fillable, pattern);
       shares[heir] += patterns.share(pattern);
+    }
+    due = new double[shares.length];
+    for (int pattern = 0; pattern < due.length; pattern++) {
+      double own = patterns.share(pattern);
+      due[pattern] = own > 0 ? own : shares[pattern];
     }
   }
 
@@ -41,6 +47,12 @@ final class PlaceShares {
     return heir;
   }
 
+  /** What a pattern should get at least: its own share, or what it has been left if it has none. */
+  double due(int pattern) {
+    return due[pattern];
+  }
+
+  /** What a pattern may get. */
   double of(int pattern) {
     return shares[pattern];
   }

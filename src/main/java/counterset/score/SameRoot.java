@@ -24,7 +24,7 @@ public final class SameRoot extends CountConstraint {
   SameRoot() {
     super(
         "sameRoot",
-        points(8),
+        points(10),
         "No more exercises of a movement pattern than its share of the places.",
         "per exercise beyond that, and beyond the first",
         "Patterns with an exercise too many");

@@ -81,7 +81,7 @@ public final class SessionFacts {
     this.shares = new PlaceShares(patterns, fillable);
     int wide = 0;
     for (int pattern = 0; pattern < wanted.length; pattern++) {
-      wanted[pattern] = patterns.share(pattern) * places() >= ABOUT_ONE && fillable[pattern];
+      wanted[pattern] = shares.due(pattern) * places() >= ABOUT_ONE && fillable[pattern];
       wide += wanted[pattern] ? 1 : 0;
     }
     this.breadth = wide;
@@ -169,6 +169,11 @@ public final class SessionFacts {
   /** The share of the places that a movement pattern may get, with what it inherits, 0 to 1. */
   public double share(int pattern) {
     return shares.of(pattern);
+  }
+
+  /** The share of the places that a movement pattern should get at least. */
+  public double due(int pattern) {
+    return shares.due(pattern);
   }
 
   /** Whether a session of this length should have a movement pattern, and can. */

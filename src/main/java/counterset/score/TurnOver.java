@@ -20,7 +20,7 @@ public final class TurnOver extends StepConstraint {
   TurnOver() {
     super(
         "turnOver",
-        points(2),
+        points(1),
         "On the floor one seldom turns over.",
         "per turn from back, front or side to another",
         "Turning over");

@@ -38,6 +38,12 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
     if (!request.isNarrow()) {
       chargeRuns(GripRun.class, GRIP);
       chargeRuns(BackRun.class, BACK);
+    }
+    boolean pushes =
+        request.catalogue().wants().patterns().stream()
+            .filter(it -> it.group() == MovementPattern.Group.PUSH)
+            .anyMatch(it -> request.wanted().contains(it.id()));
+    if (!request.isNarrow() || !pushes) {
       chargeRuns(ShoulderRun.class, SHOULDER);
     }
     if (request.perSuperset() == 2 && request.wanted().size() >= MANY) {

@@ -127,7 +127,7 @@ record Coverage(CpModel model, Request request, Objective objective, Work work) 
   private long away(String pattern, long halves) {
     double most = due(request.shares().withInherited(pattern));
     double over = halves - most - (most > 0 ? 2 : 0);
-    double under = due(request.shares().of(pattern)) - halves - 2.4;
+    double under = due(request.shares().due(pattern)) - halves - 2.4;
     if (over > 0) {
       return Math.round(over * over);
     }

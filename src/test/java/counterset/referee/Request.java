@@ -43,7 +43,7 @@ final class Request {
     shares.handOn(catalogue.wants().patterns(), fillable);
     this.wanted =
         fillable.stream()
-            .filter(pattern -> 4 * shares.of(pattern) * places() >= 3 * shares.unit())
+            .filter(pattern -> 4 * shares.due(pattern) * places() >= 3 * shares.unit())
             .toList();
   }
 

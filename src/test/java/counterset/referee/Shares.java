@@ -103,6 +103,11 @@ final class Shares {
     return shares.getOrDefault(pattern, 0L);
   }
 
+  /** What it should get at least: its own, or what it has been left if it has none. */
+  long due(String pattern) {
+    return of(pattern) > 0 ? of(pattern) : withInherited(pattern);
+  }
+
   /** The same, with what others leave to it. */
   long withInherited(String pattern) {
     return inherited.getOrDefault(pattern, 0L);
