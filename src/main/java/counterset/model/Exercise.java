@@ -18,7 +18,8 @@ import java.util.Set;
  * @param level 1 (anyone) to 3 (skilled)
  * @param standing how well known it is: 3 a staple of the trade, 2 known, 1 a last resort
  * @param standingSources the lists that name it or its plain form, by code
- * @param primary the muscle groups trained first, by id; never empty
+ * @param primary the muscle groups trained first, by id, that which works hardest before the
+ *     others; never empty
  * @param secondary the muscle groups that help, by id
  * @param allowsWorn worn equipment that may stay on although it is not needed, by id
  * @param demand joint demand, 0 to 3; a joint that is not named has 0

@@ -36,14 +36,19 @@ class UpperBodySafetyTest {
     are("sore-shoulders", true, "side-lying-external-rotation", "loop-band-external-rotation");
   }
 
-  /** A racked bell bends the wrist back, palms pressed together too: common practice, no source. */
+  /**
+   * A racked bell bends the wrist back, palms pressed together too, and a press with the palms
+   * forward, which a neutral grip spares: common practice, no source.
+   */
   @Test
   void soreWristsRackNoBellAndPressNoPalms() {
     are("sore-wrists", false, "kettlebell-overhead-press", "kettlebell-floor-press");
     are("sore-wrists", false, "half-kneeling-kettlebell-press", "bottoms-up-press");
     are("sore-wrists", false, "palm-press-out", "squeeze-press-out");
     are("sore-wrists", false, "renegade-row", "knee-renegade-row");
-    are("sore-wrists", true, "overhead-press", "half-kneeling-press", "one-arm-floor-press");
+    are("sore-wrists", false, "overhead-press", "alternating-overhead-press", "three-part-curl");
+    are("sore-wrists", true, "neutral-grip-overhead-press", "half-kneeling-press");
+    are("sore-wrists", true, "one-arm-floor-press", "hammer-curl");
   }
 
   /** The same two dumbbells in the same hands for as long: common practice, no source. */

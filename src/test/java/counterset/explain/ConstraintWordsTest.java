@@ -47,7 +47,10 @@ class ConstraintWordsTest {
               Stream.of(tiring()))
           .toList();
 
-  /** What chance seldom brings: hands, back and shoulders without rest, and partial ranges. */
+  /**
+   * What chance seldom brings: hands, back and shoulders without rest, partial ranges, and one pair
+   * of leg patterns twice.
+   */
   private static Plan tiring() {
     Problem problem =
         Problems.of(CATALOGUE, Region.values()).owning(Problems.two("dumbbell")).problem();
@@ -56,6 +59,11 @@ class ConstraintWordsTest {
     supersets.addAll(pairs(exercise -> exercise.pattern().equals("hinge")));
     supersets.addAll(pairs(exercise -> exercise.pattern().equals("push")));
     supersets.addAll(pairs(exercise -> exercise.traits().contains("partial-range")));
+    List<List<Exercise>> squats = pairs(exercise -> exercise.pattern().equals("squat"));
+    List<List<Exercise>> hinges = pairs(exercise -> exercise.pattern().equals("hinge"));
+    for (int twice = 0; twice < 2; twice++) {
+      supersets.add(List.of(squats.get(0).get(twice), hinges.get(0).get(twice)));
+    }
     return GivenPlans.of(problem, CATALOGUE, supersets);
   }
 

@@ -74,6 +74,7 @@ class DifferenceWordsTest {
             "One-sided supersets are further from their share of the session",
             "The pairs rest each other better",
             "The sets are shared out more evenly (hamstrings, gluteus maximus and calves)",
+            "No longer the same movement pattern before and after a rest (1B to 2A, 2B to 3A)",
             "No longer gluteus maximus twice running (2B to 3A)");
     assertThat(swapped(ClassPlans.good(), "3A", "hip-hinge"))
         .containsExactlyInAnyOrder(
@@ -86,6 +87,9 @@ class DifferenceWordsTest {
             "Changing over takes longer",
             "For no floor plus sore knees, Standing crunch, which did not quite fit the moment, goes",
             "Hip hinge leaves the client's equipment lying",
+            "Hip hinge is easy for this client",
+            "Hip hinge has a harder version that suits",
+            "One turns over on the floor less often",
             "Hip hinge could be harder",
             "Hip hinge is below the client's level");
   }

@@ -72,13 +72,27 @@ final class PairCosts {
     MovementPattern a = first.get();
     MovementPattern b = second.get();
     boolean whole = request.shares().isWhole();
-    if (whole && a.big() && b.big() && a.group().isLegs() && b.group().isLegs()) {
-      return 12;
+    if (a.group() == Group.POWER && isSmall(b) || b.group() == Group.POWER && isSmall(a)) {
+      return 14;
+    }
+    if (whole && a.group().isLegs() && b.group().isLegs()) {
+      return a.big() && b.big() ? 12 : 8;
+    }
+    if (whole && isSmallArm(a) && isSmallArm(b)) {
+      return 7;
     }
     if (a.pairs().contains(other) || b.pairs().contains(one)) {
       return 0;
     }
     return a.group() == b.group() ? within(a.group()) : between(Set.of(a.group(), b.group()));
+  }
+
+  private static boolean isSmall(MovementPattern pattern) {
+    return pattern.group() == Group.SMALL_LEG || isSmallArm(pattern);
+  }
+
+  private static boolean isSmallArm(MovementPattern pattern) {
+    return Set.of(Group.PUSH, Group.PULL).contains(pattern.group()) && !pattern.big();
   }
 
   private Optional<MovementPattern> pattern(String id) {
@@ -88,7 +102,7 @@ final class PairCosts {
   }
 
   private static int within(Group group) {
-    return group == Group.TRUNK || group == Group.SMALL_LEG ? 5 : 11;
+    return group == Group.TRUNK || group == Group.SMALL_LEG ? 5 : 13;
   }
 
   /** Of two different groups. */
@@ -98,7 +112,7 @@ final class PairCosts {
       return request.shares().isWhole() && !groups.contains(Group.TRUNK) ? 1 : 4;
     }
     if (groups.contains(Group.POWER)) {
-      return groups.contains(Group.SMALL_LEG) ? 5 : 9;
+      return groups.contains(Group.KNEE) ? 4 : 9;
     }
     if (legs == 2) {
       return groups.contains(Group.SMALL_LEG) ? 5 : 3;

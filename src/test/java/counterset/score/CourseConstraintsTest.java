@@ -169,9 +169,20 @@ class CourseConstraintsTest {
   }
 
   @Test
+  void turnOverCountsTurnsOnTheFloor() {
+    Exercise sitting = exercise("sitting").withPosition(Position.FLOOR_SEATED).build();
+    Exercise aside = exercise("aside").withPosition(Position.SIDE_LYING).build();
+    Exercise fours = exercise("fours").withPosition(Position.QUADRUPED).build();
+    costs(TurnOver.class, 1, session().superset(floor, prone));
+    costs(TurnOver.class, 2, session().superset(floor, aside).superset(prone, fours));
+    silent(TurnOver.class, session().superset(floor, sitting).superset(a, prone));
+    silent(TurnOver.class, session().superset(prone, fours).superset(a, floor));
+  }
+
+  @Test
   void floorEarlyLetsTheUpperBodyPressFirst() {
     SessionBuilder upper =
-        session().asked(p -> p.targets(new Target("chest", 1, 1), new Target("lats", 1, 1)));
+        session().asked(p -> p.targets(new Target("chest", 1, 1), new Target("upper-back", 1, 1)));
     silent(FloorEarly.class, upper.superset(floor, prone).superset(a, b));
     SessionBuilder mixed =
         session().asked(p -> p.targets(new Target("chest", 1, 1), new Target("calves", 1, 1)));

@@ -196,10 +196,10 @@ class CoverageConstraintsTest {
 
   @Test
   void equipShareCountsPlacesShortOf55In100ThatLift() {
-    silent(EquipShare.class, lifting(2, 2, 0));
-    silent(EquipShare.class, lifting(2, 3, 0));
-    costs(EquipShare.class, 1, lifting(2, 1, 0));
-    costs(EquipShare.class, 2, lifting(2, 0, 4));
+    silent(EquipShare.class, lifting(2, 2, 1));
+    silent(EquipShare.class, lifting(2, 3, 1));
+    costs(EquipShare.class, 1, lifting(2, 1, 1));
+    costs(EquipShare.class, 3, lifting(2, 0, 4));
     silent(EquipShare.class, session().superset(quads, hams));
   }
 

@@ -46,8 +46,10 @@ class MeritConstraintsTest {
     costs(OffTarget.class, 1, session().superset(a, chest));
     Exercise helps = exercise("helps").withPrimary("chest").withSecondary("quadriceps").build();
     costs(OffTarget.class, 1, session().superset(a, helps));
-    Exercise both = exercise("both").withPrimary("chest", "quadriceps").build();
+    Exercise both = exercise("both").withPrimary("quadriceps", "chest").build();
     silent(OffTarget.class, session().superset(a, both));
+    Exercise besides = exercise("besides").withPrimary("chest", "quadriceps").build();
+    costs(OffTarget.class, 1, session().superset(a, besides));
     Exercise sides = exercise("sides").withPrimary("chest").withSides(Sides.UNILATERAL).build();
     costs(OffTarget.class, 2, session().bothSides(sides));
   }

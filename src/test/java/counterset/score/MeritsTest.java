@@ -51,8 +51,8 @@ class MeritsTest {
     "2, 2, WORKING, WORKING",
     "2, 3, HARD, HARD",
     "3, 1, EASY, WORKING",
-    "3, 2, WORKING, WORKING",
-    "3, 3, HARD, HARD"
+    "3, 2, EASY, WORKING",
+    "3, 3, WORKING, HARD"
   })
   void effortGoesByIntensityLevelAndLoad(
       int level, int intensity, EffortClass bare, EffortClass loaded) {
@@ -89,11 +89,24 @@ class MeritsTest {
 
   @Test
   void smallLegWorkIsLessForTheSkilled() {
-    assertThat(merit(3, squat(3).withOneJoint()).effort()).isEqualTo(EffortClass.WORKING);
-    assertThat(merit(3, loaded(3).withOneJoint()).effort()).isEqualTo(EffortClass.HARD);
+    ExerciseBuilder bare = squat(3).withOneJoint().withLevel(2);
+    assertThat(merit(skilled(), bare).effort()).isEqualTo(EffortClass.WORKING);
+    ExerciseBuilder held = loaded(3).withOneJoint().withLevel(2);
+    assertThat(merit(skilled(), held).effort()).isEqualTo(EffortClass.HARD);
     assertThat(merit(3, loaded(1).withOneJoint()).effort()).isEqualTo(EffortClass.EASY);
     ExerciseBuilder push = exercise("push").withPattern("push").withIntensity(3).withOneJoint();
-    assertThat(merit(3, push).effort()).isEqualTo(EffortClass.HARD);
+    assertThat(merit(skilled(), push.withLevel(2)).effort()).isEqualTo(EffortClass.HARD);
+  }
+
+  private static SessionBuilder skilled() {
+    return wanting().asked(p -> p.level(3));
+  }
+
+  @Test
+  void whatBeginnersCanDoIsLessForTheSkilledUnlessItIsAMainLift() {
+    assertThat(merit(3, squat(3)).effort()).isEqualTo(EffortClass.WORKING);
+    assertThat(merit(skilled(), squat(3).withLevel(2)).effort()).isEqualTo(EffortClass.HARD);
+    assertThat(merit(3, loaded(3)).effort()).isEqualTo(EffortClass.HARD);
   }
 
   @Test

@@ -112,14 +112,14 @@ class PatternConstraintsTest {
     return exercise(id).withPattern("squat").withFamily("front-squat").build();
   }
 
-  /** Six places of which half are due: a fourth exercise is one too many, 0.3 places are none. */
+  /** Six places of which half are due, at 0.85 exercises a place: a fourth is one too many. */
   @Test
   void sameRootCountsExercisesBeyondTheShare() {
     silent(SameRoot.class, squats(3, 6));
     costs(SameRoot.class, 1, squats(4, 6));
     costs(SameRoot.class, 3, squats(6, 6));
     costs(SameRoot.class, 1, wanting(27, 0).superset(of("x", "squat"), squat).superset(a, null));
-    silent(SameRoot.class, wanting(45, 0).superset(of("x", "squat"), squat).superset(a, null));
+    silent(SameRoot.class, wanting(50, 0).superset(of("x", "squat"), squat).superset(a, null));
     silent(SameRoot.class, session().superset(of("x", "squat"), squat));
     Exercise sides = exercise("sides").withPattern("squat").withSides(Sides.UNILATERAL).build();
     silent(SameRoot.class, wanting(20, 0).bothSides(sides));
@@ -185,7 +185,22 @@ class PatternConstraintsTest {
     silent(PatternAgain.class, broadSession().superset(squat, a).superset(other, b));
     silent(PatternAgain.class, broadSession().superset(squat, other));
     silent(PatternAgain.class, broadSession().superset(a, squat).superset(hinge, b));
-    silent(PatternAgain.class, wanting(50, 50).superset(a, squat).superset(other, b));
+    costs(PatternAgain.class, 1, wanting(50, 50).superset(a, squat).superset(other, b));
+  }
+
+  @Test
+  void pairAgainCountsSupersetsThatPairTheSameLegPatterns() {
+    SessionBuilder once = broadSession().superset(squat, hinge);
+    costs(
+        PairAgain.class,
+        1,
+        once.superset(a, b).superset(of("more", "hinge"), of("other", "squat")));
+    silent(
+        PairAgain.class, broadSession().superset(squat, hinge).superset(of("other", "squat"), a));
+    silent(
+        PairAgain.class, broadSession().superset(squat, of("other", "squat")).superset(hinge, a));
+    SessionBuilder few = wanting(50, 50).superset(squat, hinge);
+    silent(PairAgain.class, few.superset(of("other", "squat"), of("more", "hinge")));
   }
 
   @Test
