@@ -10,8 +10,8 @@ import java.util.function.Predicate;
 
 /**
  * The first superset is a pair of big lifts of two wanted movement patterns that open a session, as
- * hard as there are; a unit is one of the two that is missing although it can be done. Common
- * practice, no source.
+ * hard as there are, of two groups such as knee and hip or push and pull; a unit is one of the two
+ * that is missing although it can be done. Common practice, no source.
  */
 public final class OpenSmall extends SessionConstraint {
 
@@ -22,13 +22,13 @@ public final class OpenSmall extends SessionConstraint {
         "openSmall",
         points(10),
         "The first superset is a pair of big lifts.",
-        "per big lift of another pattern that it lacks although it can be done",
+        "per big lift of another group of patterns that it lacks although it can be done",
         "No pair of big lifts first");
   }
 
   @Override
   boolean matters(SessionFacts facts) {
-    return openings(facts).patterns().cardinality() > 0;
+    return openings(facts).groups().cardinality() > 0;
   }
 
   private static Openings openings(SessionFacts facts) {
@@ -39,9 +39,9 @@ public final class OpenSmall extends SessionConstraint {
    * What opens a session.
    *
    * @param exercises by number
-   * @param patterns those of which something can open it
+   * @param groups those of their patterns, by number
    */
-  private record Openings(BitSet exercises, BitSet patterns) {
+  private record Openings(BitSet exercises, BitSet groups) {
 
     /**
      * The big lifts, or the best there is; any work where no pattern that is wanted opens sessions,
@@ -61,20 +61,31 @@ public final class OpenSmall extends SessionConstraint {
       int best = able.stream().mapToInt(it -> it.merit().tier()).max().orElse(0);
       int tier = Math.min(best, big ? Merit.BIG_LIFT : Merit.SMALL);
       BitSet exercises = new BitSet();
-      BitSet patterns = new BitSet();
+      BitSet groups = new BitSet();
       able.stream()
           .filter(it -> it.merit().tier() >= tier)
           .forEach(
               it -> {
                 exercises.set(it.index());
-                patterns.set(it.merit().pattern());
+                groups.set(group(facts, it));
               });
-      return new Openings(exercises, patterns);
+      return new Openings(exercises, groups);
     }
 
     private static List<Candidate> preferred(List<Candidate> all, Predicate<Candidate> which) {
       List<Candidate> preferred = all.stream().filter(which).toList();
       return preferred.isEmpty() ? all : preferred;
+    }
+
+    /** What the catalogue says nothing of is a group of its own. */
+    static int group(SessionFacts facts, Candidate exercise) {
+      int pattern = exercise.merit().pattern();
+      int groups = MovementPattern.Group.values().length;
+      return facts
+          .patterns()
+          .kind(pattern)
+          .map(it -> it.group().ordinal())
+          .orElse(groups + pattern);
     }
 
     /** The trunk is not worked hardest first. */
@@ -112,10 +123,10 @@ public final class OpenSmall extends SessionConstraint {
         return;
       }
       if (openings.has(places[place])) {
-        found.set(places[place].merit().pattern());
+        found.set(Openings.group(facts, places[place]));
       }
     }
-    int missing = Math.min(PAIR, openings.patterns().cardinality()) - found.cardinality();
+    int missing = Math.min(PAIR, openings.groups().cardinality()) - found.cardinality();
     if (missing > 0) {
       matches.match(missing, 0, null);
     }

@@ -167,13 +167,23 @@ record Course(CpModel model, Request request, Objective objective, List<Layer> l
     Map<String, String> kinds =
         able.stream()
             .filter(c -> c.merit().tier() >= tier)
-            .collect(Collectors.toMap(c -> c.exercise().id(), request::pattern));
+            .collect(Collectors.toMap(c -> c.exercise().id(), this::group));
     long patterns = kinds.values().stream().distinct().count();
     for (int many = 1; many <= Math.min(2, patterns); many++) {
       int enough = many;
       objective.charge(
           OpenSmall.class, layers.get(0).some(f -> f.isFull() && openers(f, kinds) < enough));
     }
+  }
+
+  /** The group of its movement pattern, or the pattern itself if the catalogue has none of it. */
+  private String group(Candidate candidate) {
+    String id = request.pattern(candidate);
+    return request.catalogue().wants().patterns().stream()
+        .filter(pattern -> pattern.id().equals(id))
+        .map(pattern -> pattern.group().name())
+        .findFirst()
+        .orElse(id);
   }
 
   private static List<Candidate> rather(List<Candidate> all, Predicate<Candidate> which) {
