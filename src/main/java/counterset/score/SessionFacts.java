@@ -6,6 +6,7 @@ import counterset.model.Intervals;
 import counterset.model.Opposites;
 import counterset.model.Problem;
 import counterset.model.SupersetKind;
+import counterset.model.Target;
 import counterset.timeline.Kit;
 import counterset.timeline.SessionLength;
 import java.util.Collection;
@@ -34,6 +35,7 @@ public final class SessionFacts {
   private final List<Opposites.Profile> profiles;
   private final List<Candidate> candidates;
   private final Map<String, Candidate> byId = new LinkedHashMap<>();
+  private final boolean sharedByMuscle;
   private final int supersets;
   // The kind of each ordered pair, plus 1; 0 until asked for. Threads may race to write the same
   // value.
@@ -71,6 +73,11 @@ public final class SessionFacts {
     Opposites opposites = new Opposites(catalogue);
     this.profiles = candidates.stream().map(Candidate::exercise).map(opposites::profile).toList();
     this.supersets = supersets;
+    this.sharedByMuscle =
+        problem.targets().stream().map(Target::emphasis).distinct().count() > 1
+            || !problem.targets().stream()
+                .map(target -> catalogue.muscles().get(target.muscle()))
+                .allMatch(patterns.wanted()::cameWithRegion);
     this.kinds = new byte[candidates.size() * candidates.size()];
     this.needs = new TargetNeeds(problem, catalogue, patterns, candidates);
     this.wanted = new boolean[patterns.count()];
@@ -199,6 +206,14 @@ public final class SessionFacts {
   /** Whether the same muscles must come again: few movement patterns are wanted, or only legs. */
   public boolean isNarrow() {
     return breadth < BROAD || patterns.isForLegs();
+  }
+
+  /**
+   * Whether the sets are to be shared out by muscle group: some are asked for by name, or more than
+   * others.
+   */
+  public boolean isSharedByMuscle() {
+    return sharedByMuscle;
   }
 
   /** How many movement patterns are wanted. */

@@ -8,7 +8,11 @@ import counterset.model.Target;
 import counterset.model.TargetCoverage;
 import java.util.List;
 
-/** Every target gets its share of the sets; a unit is a squared set away from it. */
+/**
+ * Every target gets its share of the sets, where muscle groups are asked for by name or one more
+ * than another; a unit is a squared set away from it. What a whole region wants is said by its
+ * movement patterns: its calves are not to work as much as its thighs.
+ */
 public final class UnevenVolume extends ShareConstraint {
 
   UnevenVolume() {
@@ -16,7 +20,7 @@ public final class UnevenVolume extends ShareConstraint {
         "unevenVolume",
         points(1),
         "Every target gets its share of the sets.",
-        "per set squared away from the share, rounded",
+        "per set squared away from the share, rounded; not where whole regions are asked for",
         "Uneven volume");
   }
 
@@ -38,6 +42,9 @@ public final class UnevenVolume extends ShareConstraint {
 
   @Override
   public int measure(SessionFacts facts, int target, int count, int all) {
+    if (!facts.isSharedByMuscle()) {
+      return 0;
+    }
     int rounds = facts.clock().rounds();
     int emphases = facts.problem().targets().stream().mapToInt(Target::emphasis).sum();
     int emphasis = facts.problem().targets().get(target).emphasis();

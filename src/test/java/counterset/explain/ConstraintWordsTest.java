@@ -14,6 +14,7 @@ import counterset.model.Part;
 import counterset.model.Plan;
 import counterset.model.Problem;
 import counterset.model.Region;
+import counterset.model.Target;
 import counterset.score.Constraint;
 import counterset.score.Constraints;
 import counterset.score.DayConstraint;
@@ -44,7 +45,7 @@ class ConstraintWordsTest {
       Stream.concat(
               LongStream.rangeClosed(1, SESSIONS)
                   .mapToObj(seed -> RandomClasses.of(CATALOGUE, seed)),
-              Stream.of(tiring()))
+              Stream.of(tiring(), lopsided()))
           .toList();
 
   /**
@@ -65,6 +66,15 @@ class ConstraintWordsTest {
       supersets.add(List.of(squats.get(0).get(twice), hinges.get(0).get(twice)));
     }
     return GivenPlans.of(problem, CATALOGUE, supersets);
+  }
+
+  /** Muscle groups asked for by name, of which one gets it all. */
+  private static Plan lopsided() {
+    Problem problem =
+        Problems.of(CATALOGUE, Region.LOWER)
+            .targets(new Target("quadriceps", 1, 1), new Target("chest", 1, 1))
+            .problem();
+    return GivenPlans.of(problem, CATALOGUE, pairs(exercise -> exercise.pattern().equals("squat")));
   }
 
   private static List<List<Exercise>> pairs(Predicate<Exercise> which) {

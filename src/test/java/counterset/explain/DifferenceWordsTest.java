@@ -73,7 +73,6 @@ class DifferenceWordsTest {
             "Light work comes before heavier work more often",
             "One-sided supersets are further from their share of the session",
             "The pairs rest each other better",
-            "The sets are shared out more evenly (hamstrings, gluteus maximus and calves)",
             "No longer the same movement pattern before and after a rest (1B to 2A, 2B to 3A)",
             "No longer gluteus maximus twice running (2B to 3A)");
     assertThat(swapped(ClassPlans.good(), "3A", "hip-hinge"))

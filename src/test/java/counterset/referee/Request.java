@@ -95,6 +95,16 @@ final class Request {
     return wanted;
   }
 
+  /** Whether a muscle group is asked for by its own name, or one more than another. */
+  boolean isSharedByMuscle() {
+    int first = problem.targets().get(0).emphasis();
+    return problem.targets().stream()
+        .anyMatch(
+            target ->
+                target.emphasis() != first
+                    || !shares.isOfRegion(catalogue.muscles().get(target.muscle())));
+  }
+
   /** Whether so few patterns are wanted that the same muscles must come again. */
   boolean isNarrow() {
     return wanted.size() < FEW || shares.isForLegs();

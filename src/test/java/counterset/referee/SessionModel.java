@@ -95,7 +95,9 @@ final class SessionModel {
       objective.earn(work.done(choice), tastes.points(choice));
     }
     sequence.chargeFloorTrips(positions * problem.clock().rounds());
-    new Volume(model, problem, objective, work, positions).charge();
+    if (request.isSharedByMuscle()) {
+      new Volume(model, problem, objective, work, positions).charge();
+    }
     new Coverage(model, request, objective, work).charge();
     new HeavyFirst(model, sequence.layers(), request.perSuperset(), !request.isForUpperBody())
         .charge(objective);
