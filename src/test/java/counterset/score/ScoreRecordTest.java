@@ -85,6 +85,7 @@ class ScoreRecordTest {
     Set<String> keys = new TreeSet<>(said.tallies().keySet());
     keys.addAll(found.tallies().keySet());
     keys.removeIf(key -> !held.contains(Said.constraint(key)));
+    keys.removeIf(key -> isSilent(key, scoreCase, found));
     for (String key : keys) {
       String expected = units(said.tallies().get(key));
       String actual = units(found.tallies().get(key));
@@ -93,6 +94,12 @@ class ScoreRecordTest {
       }
     }
     return faults;
+  }
+
+  /** Uneven volume says nothing now where whole regions are asked for, as on days of weeks. */
+  private static boolean isSilent(String key, ScoreCase scoreCase, Said found) {
+    return Said.constraint(key).equals("unevenVolume")
+        && (scoreCase.week().isPresent() || !found.tallies().containsKey(key));
   }
 
   private static String units(Tally tally) {
