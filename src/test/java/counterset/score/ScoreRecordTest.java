@@ -60,6 +60,18 @@ class ScoreRecordTest {
         .isEmpty();
   }
 
+  /** Else the record would hold it nowhere. */
+  @Test
+  void unevenVolumeIsHeldInManyCases() {
+    Scorer scorer = new Scorer(RECORD.catalogue());
+    assertThat(
+            RECORD.cases().stream()
+                .filter(it -> it.week().isEmpty())
+                .map(scorer::ledger)
+                .filter(said -> said.tallies().containsKey("unevenVolume")))
+        .hasSizeGreaterThan(FEWEST_CASES_OF_A_CONSTRAINT);
+  }
+
   @Test
   void searchesAddUpWhatTheLedgerWritesDown() {
     Scorer scorer = new Scorer(RECORD.catalogue());
